@@ -1,0 +1,7 @@
+package spanledger.procedure;
+
+/** A formula with its references resolved to places. */
+@FunctionalInterface
+interface Evaluator {
+  double value(double[] slots);
+}

@@ -1,0 +1,41 @@
+package spanledger.procedure;
+
+import java.util.List;
+import spanledger.quantity.Dimension;
+
+/**
+ * A value read from a table by straight lines between its rows. Outside the table there is no value.
+ *
+ * @param rows the table in order of strictly increasing {@code at}; at least two rows
+ * @param argument where to read
+ * @param argumentDimension the dimension of the rows' {@code at}
+ * @param dimension the dimension of the rows' {@code value}
+ */
+public record Interpolation(
+    List<Row> rows, Expression argument, Dimension argumentDimension, Dimension dimension)
+    implements Expression {
+
+  /** One row of the table, in core units. */
+  public record Row(double at, double value) {}
+
+  public Interpolation {
+    rows = List.copyOf(rows);
+    if (rows.size() < 2) {
+      throw new IllegalArgumentException("A table to interpolate in needs at least two rows.");
+    }
+    for (int i = 1; i < rows.size(); i++) {
+      if (!(rows.get(i).at() > rows.get(i - 1).at())) {
+        throw new IllegalArgumentException(
+            "Rows of a table must increase, found "
+                + rows.get(i - 1).at()
+                + " then "
+                + rows.get(i).at()
+                + ".");
+      }
+    }
+    if (!argument.dimension().equals(argumentDimension)) {
+      throw new DimensionMismatchException(
+          "The table is in " + argumentDimension + ", but it is read at " + argument.dimension() + ".");
+    }
+  }
+}
