@@ -65,7 +65,7 @@ public sealed interface Expression
 
   /** {@code this} raised to a fixed power. */
   default Expression pow(double exponent) {
-    return new Power(this, Formulas.number(exponent));
+    return exponent == 1 ? this : new Power(this, Formulas.number(exponent));
   }
 
   /** {@code this} raised to a variable, dimensionless power; {@code this} must be a pure number. */

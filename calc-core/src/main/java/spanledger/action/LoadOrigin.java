@@ -1,0 +1,24 @@
+package spanledger.action;
+
+/** Why a load has its size; it decides which formula the workbook shows for it. */
+public sealed interface LoadOrigin {
+
+  /** The segment's own weight: area times density times {@link SelfWeight#GRAVITY}. */
+  record OwnWeight() implements LoadOrigin {}
+
+  /**
+   * A share of a surface's area load.
+   *
+   * @param surface the surface's name
+   * @param pressure MPa (N/mm²)
+   * @param tributaryWidth width of floor carried by the member, mm
+   */
+  record AreaShare(String surface, double pressure, double tributaryWidth) implements LoadOrigin {}
+
+  /**
+   * A figure of the rule set or of the job, taken as it is.
+   *
+   * @param what the name of the figure
+   */
+  record Given(String what) implements LoadOrigin {}
+}

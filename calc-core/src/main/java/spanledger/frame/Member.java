@@ -1,0 +1,40 @@
+package spanledger.frame;
+
+import java.util.List;
+import spanledger.material.Alloy;
+import spanledger.section.Section;
+
+/**
+ * A straight physical member through two or more nodes; continuous over the inner ones.
+ *
+ * @param name unique in its frame
+ * @param role what it is for
+ * @param nodes the nodes in order along the member, at least two
+ * @param section its cross-section
+ * @param alloy what it is made of
+ * @param roll turn of the section about the member's x axis, rad; positive from y to z
+ * @param start the joint at the first node
+ * @param end the joint at the last node
+ */
+public record Member(
+    String name,
+    MemberRole role,
+    List<Node> nodes,
+    Section section,
+    Alloy alloy,
+    double roll,
+    MemberEnd start,
+    MemberEnd end) {
+
+  public Member {
+    nodes = List.copyOf(nodes);
+    if (nodes.size() < 2) {
+      throw new IllegalArgumentException("Member " + name + " needs at least two nodes.");
+    }
+  }
+
+  /** The distance between the first and the last node, mm. */
+  public double length() {
+    return nodes.get(nodes.size() - 1).place().minus(nodes.get(0).place()).norm();
+  }
+}

@@ -1,0 +1,21 @@
+package spanledger.frame;
+
+/**
+ * The part of a member between two neighbouring nodes; the unit of analysis.
+ *
+ * @param index its place in {@link Frame#segments()}
+ * @param member the member it is part of
+ * @param order its place along the member, from 0
+ * @param first the node at its x = 0
+ * @param second the node at its far end
+ * @param start the joint at the first node (rigid between segments)
+ * @param end the joint at the second node
+ */
+public record Segment(
+    int index, Member member, int order, Node first, Node second, MemberEnd start, MemberEnd end) {
+
+  /** The member's name, with the segment's number if the member has several. */
+  public String name() {
+    return member.nodes().size() == 2 ? member.name() : member.name() + "/" + (order + 1);
+  }
+}
