@@ -1,0 +1,89 @@
+package spanledger.action;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The loads, limits and factors that a standard asks for, as data.
+ *
+ * @param id short name, for example {@code as-1657}
+ * @param title the standards it stands for
+ * @param figures by id
+ * @param railDirections the directions in which guardrail loads act, one at a time
+ */
+public record RuleSet(
+    String id, String title, Map<String, Figure> figures, List<RailDirection> railDirections) {
+
+  /** Imposed load on floors, MPa. */
+  public static final String FLOOR_AREA = "floor.area";
+
+  /** Imposed load at any one place on floors, N. */
+  public static final String FLOOR_POINT = "floor.point";
+
+  /** Imposed load along any one floor member, N/mm. */
+  public static final String FLOOR_LINE = "floor.line";
+
+  /** Load along the top rail, N/mm. */
+  public static final String GUARDRAIL_LINE = "guardrail.line";
+
+  /** Load at any one place of the top rail, N. */
+  public static final String GUARDRAIL_POINT = "guardrail.point";
+
+  /** Load at any one place of a middle rail, N. */
+  public static final String MIDRAIL_POINT = "midrail.point";
+
+  /** Deflection of floor members as a fraction of their span. */
+  public static final String FLOOR_DEFLECTION_RATIO = "limit.floor-deflection-ratio";
+
+  /** Greatest deflection of floor members, mm. */
+  public static final String FLOOR_DEFLECTION = "limit.floor-deflection";
+
+  /** Greatest movement of a rail or post under guardrail loads, mm. */
+  public static final String RAIL_DEFLECTION = "limit.rail-deflection";
+
+  /** Factor φ on the yield resistance. */
+  public static final String RESISTANCE_FACTOR = "resistance.factor";
+
+  /** Divisor γ of the yield resistance. */
+  public static final String RESISTANCE_DIVISOR = "resistance.divisor";
+
+  /** Notional level force as a fraction of the vertical load. */
+  public static final String NOTIONAL_SWAY = "notional.sway";
+
+  public RuleSet {
+    figures = Map.copyOf(figures);
+    railDirections = List.copyOf(railDirections);
+  }
+
+  /** A figure, if this set has it. */
+  public Optional<Figure> find(String figureId) {
+    return Optional.ofNullable(figures.get(figureId));
+  }
+
+  /**
+   * A figure that every rule set must have.
+   *
+   * @throws IllegalArgumentException if this set lacks it
+   */
+  public Figure figure(String figureId) {
+    return find(figureId)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "Rule set " + id + " has no figure " + figureId + "."));
+  }
+
+  /** The figures in order of their ids. */
+  public List<Figure> inOrder() {
+    return List.copyOf(new TreeMap<>(figures).values());
+  }
+
+  /** This set with one figure replaced or added. */
+  public RuleSet with(Figure figure) {
+    Map<String, Figure> changed = new TreeMap<>(figures);
+    changed.put(figure.id(), figure);
+    return new RuleSet(id, title, changed, railDirections);
+  }
+}
