@@ -21,4 +21,12 @@ public sealed interface LoadOrigin {
    * @param what the name of the figure
    */
   record Given(String what) implements LoadOrigin {}
+
+  /**
+   * A level force that stands for a frame out of plumb: a fraction of a vertical load.
+   *
+   * @param fraction level force per vertical force
+   * @param vertical why the vertical load has its size
+   */
+  record Notional(double fraction, LoadOrigin vertical) implements LoadOrigin {}
 }

@@ -18,4 +18,19 @@ public record Segment(
   public String name() {
     return member.nodes().size() == 2 ? member.name() : member.name() + "/" + (order + 1);
   }
+
+  /** Where the member end begins: the first node plus its arm, global, mm. */
+  public Vector from() {
+    return first.place().plus(start.offset());
+  }
+
+  /** Where the member end stops: the second node plus its arm, global, mm. */
+  public Vector to() {
+    return second.place().plus(end.offset());
+  }
+
+  /** The length between the member ends, mm. */
+  public double length() {
+    return to().minus(from()).norm();
+  }
 }

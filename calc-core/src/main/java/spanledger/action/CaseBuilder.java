@@ -1,0 +1,197 @@
+package spanledger.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import spanledger.frame.Frame;
+import spanledger.frame.Member;
+import spanledger.frame.MemberRole;
+import spanledger.frame.Segment;
+import spanledger.frame.Vector;
+
+/** Makes the load cases of a job from its floors, rails and rule set. */
+final class CaseBuilder {
+
+  private final Frame frame;
+  private final RuleSet rules;
+
+  CaseBuilder(Frame frame, RuleSet rules) {
+    this.frame = frame;
+    this.rules = rules;
+  }
+
+  CategorisedCase selfWeight() {
+    List<SegmentLoad> loads = new ArrayList<>();
+    for (Segment segment : frame.segments()) {
+      double weight =
+          SelfWeight.perLength(
+              segment.member().section().properties().area(), segment.member().alloy().density());
+      loads.add(whole(segment, Vector.DOWN, new LoadOrigin.OwnWeight(), weight));
+    }
+    return permanent("self-weight", loads, "Weight of all members");
+  }
+
+  CategorisedCase finishes(Surface surface) {
+    return permanent(
+        "finishes " + surface.name(),
+        areaLoads(surface, surface.finishes()),
+        "Weight of deck and finishes on " + surface.name());
+  }
+
+  CategorisedCase imposedArea(Surface surface) {
+    return new CategorisedCase(
+        new LoadCase(
+            "area " + surface.name(),
+            List.of(),
+            areaLoads(surface, rules.figure(RuleSet.FLOOR_AREA).value())),
+        ActionCategory.IMPOSED,
+        "Imposed area load on " + surface.name());
+  }
+
+  private List<SegmentLoad> areaLoads(Surface surface, double pressure) {
+    List<SegmentLoad> loads = new ArrayList<>();
+    for (DeckShares.Share share : DeckShares.of(surface, frame)) {
+      double line = AreaLoadShare.lineLoad(pressure, share.width());
+      loads.add(
+          new SegmentLoad.Distributed(
+              share.segment(),
+              LoadAxes.GLOBAL,
+              Vector.DOWN,
+              new LoadOrigin.AreaShare(surface.name(), pressure, share.width()),
+              line,
+              line,
+              share.from(),
+              share.to()));
+    }
+    return loads;
+  }
+
+  /** Imposed line load along one floor member. */
+  CategorisedCase imposedLine(Member member, Figure figure) {
+    List<SegmentLoad> loads = new ArrayList<>();
+    for (Segment segment : frame.segmentsOf(member)) {
+      loads.add(
+          whole(segment, Vector.DOWN, new LoadOrigin.Given(figure.id()), figure.value()));
+    }
+    return new CategorisedCase(
+        new LoadCase("line " + member.name(), List.of(), loads),
+        ActionCategory.IMPOSED,
+        "Imposed line load along " + member.name());
+  }
+
+  CategorisedCase railLine(Rail rail, RailDirection direction) {
+    Figure figure = rules.figure(RuleSet.GUARDRAIL_LINE);
+    List<SegmentLoad> loads = new ArrayList<>();
+    for (Member member : rail.members()) {
+      for (Segment segment : frame.segmentsOf(member)) {
+        loads.add(
+            whole(
+                segment,
+                railDirection(rail, segment, direction),
+                new LoadOrigin.Given(figure.id()),
+                figure.value()));
+      }
+    }
+    return new CategorisedCase(
+        new LoadCase("rail line " + rail.name() + " " + direction.words(), List.of(), loads),
+        ActionCategory.GUARDRAIL,
+        "Line load on " + rail.name() + ", " + direction.words());
+  }
+
+  MovingLoad floorPoint() {
+    List<MovingLoad.Lane> lanes = new ArrayList<>();
+    for (Member member : frame.members()) {
+      if (member.role() == MemberRole.FLOOR) {
+        frame.segmentsOf(member).forEach(s -> lanes.add(new MovingLoad.Lane(s, Vector.DOWN)));
+      }
+    }
+    return new MovingLoad("floor point", rules.figure(RuleSet.FLOOR_POINT), lanes);
+  }
+
+  MovingLoad railPoint(String name, Figure figure, List<Rail> rails, RailDirection direction) {
+    List<MovingLoad.Lane> lanes = new ArrayList<>();
+    for (Rail rail : rails) {
+      for (Member member : rail.members()) {
+        for (Segment segment : frame.segmentsOf(member)) {
+          lanes.add(new MovingLoad.Lane(segment, railDirection(rail, segment, direction)));
+        }
+      }
+    }
+    return new MovingLoad(name + " " + direction.words(), figure, lanes);
+  }
+
+  /**
+   * The level forces that belong to a case's vertical loads. Loads given in a segment's own axes bring none.
+   *
+   * @param level global direction of the forces, of length 1
+   */
+  CategorisedCase notional(CategorisedCase vertical, Vector level, String axis) {
+    double fraction = rules.figure(RuleSet.NOTIONAL_SWAY).value();
+    List<SegmentLoad> loads = new ArrayList<>();
+    for (SegmentLoad load : vertical.loads().segmentLoads()) {
+      double share = -load.direction().z() * fraction;
+      if (load.axes() == LoadAxes.GLOBAL && share != 0) {
+        loads.add(turned(load, level, share));
+      }
+    }
+    List<NodalLoad> nodal = new ArrayList<>();
+    for (NodalLoad load : vertical.loads().nodalLoads()) {
+      if (load.force().z() != 0) {
+        nodal.add(
+            new NodalLoad(
+                load.node(),
+                level.times(-load.force().z() * fraction),
+                Vector.ZERO,
+                "notional sway of " + load.what()));
+      }
+    }
+    return new CategorisedCase(
+        new LoadCase("sway " + axis + " of " + vertical.loads().name(), nodal, loads),
+        vertical.category(),
+        "Notional level forces along " + axis + " for " + vertical.loads().name());
+  }
+
+  private static SegmentLoad turned(SegmentLoad load, Vector level, double share) {
+    LoadOrigin origin = new LoadOrigin.Notional(share, load.origin());
+    if (load instanceof SegmentLoad.Point p) {
+      return new SegmentLoad.Point(
+          p.segment(), LoadAxes.GLOBAL, level, origin, p.force() * share, p.at());
+    }
+    SegmentLoad.Distributed d = (SegmentLoad.Distributed) load;
+    return new SegmentLoad.Distributed(
+        d.segment(),
+        LoadAxes.GLOBAL,
+        level,
+        origin,
+        d.intensityFrom() * share,
+        d.intensityTo() * share,
+        d.from(),
+        d.to());
+  }
+
+  private static Vector railDirection(Rail rail, Segment segment, RailDirection direction) {
+    return switch (direction) {
+      case OUTWARD -> rail.outward();
+      case INWARD -> rail.outward().times(-1);
+      case DOWNWARD -> Vector.DOWN;
+      case ALONG -> segment.to().minus(segment.from()).unit();
+    };
+  }
+
+  private static CategorisedCase permanent(String name, List<SegmentLoad> loads, String words) {
+    return new CategorisedCase(
+        new LoadCase(name, List.of(), loads), ActionCategory.PERMANENT, words);
+  }
+
+  private static SegmentLoad whole(
+      Segment segment, Vector direction, LoadOrigin origin, double intensity) {
+    return new SegmentLoad.Distributed(
+        segment,
+        LoadAxes.GLOBAL,
+        direction,
+        origin,
+        intensity,
+        intensity,
+        0,
+        segment.length());
+  }
+}
