@@ -1,0 +1,13 @@
+/**
+ * Pure calculation for modular aluminium access structures: no files, no JSON, no spreadsheets.
+ *
+ * <p>An export is added here with the first public type of its package.
+ */
+module spanledger.core {
+  requires ejml.core;
+  requires ejml.ddense;
+  requires ejml.dsparse;
+  requires commons.math3;
+  requires org.locationtech.jts;
+  requires static transitive org.jspecify;
+}

@@ -1,0 +1,5 @@
+/** Aluminium alloys, tempers and fastener materials with their strengths and sources. */
+@NullMarked
+package spanledger.material;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,9 @@
+/**
+ * Sections, alloys, bolts and rule sets as data with provenance, and their readers.
+ *
+ * <p>An export is added here with the first public type of its package.
+ */
+module spanledger.tables {
+  requires transitive spanledger.core;
+  requires com.fasterxml.jackson.databind;
+}
