@@ -2,6 +2,7 @@ package spanledger.procedure;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Turns formulas into evaluators, resolving each symbol to its place once. */
 final class EvaluatorCompiler {
@@ -21,7 +22,7 @@ final class EvaluatorCompiler {
     } else if (expression instanceof Expression.Pi) {
       return s -> Math.PI;
     } else if (expression instanceof Reference e) {
-      int slot = slots.get(e.symbol());
+      int slot = Objects.requireNonNull(slots.get(e.symbol()));
       return s -> s[slot];
     } else if (expression instanceof Expression.Negation e) {
       Evaluator x = compile(e.operand(), slots);

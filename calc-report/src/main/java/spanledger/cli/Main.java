@@ -28,8 +28,9 @@ import picocli.CommandLine.Spec;
     },
     footerHeading = "%nCautions:%n",
     footer = {
-      "People stand on these structures. The results are not a substitute for the judgement",
-      "and signature of a licensed engineer. Local codes and authorities govern."
+      "People stand on these structures. The results are not a substitute for the",
+      "judgement and signature of a licensed engineer. Local codes and authorities",
+      "govern."
     })
 public final class Main implements Runnable {
 
@@ -65,6 +66,6 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new CommandLine.ParameterException(
-        spec.commandLine(), "No command given: name what to do.");
+        spec.commandLine(), "No command given; the usage below lists what there is.");
   }
 }
