@@ -1,0 +1,21 @@
+package spanledger.verdict;
+
+/** The groups in which checks are reported. */
+public enum CheckGroup {
+  MEMBER_STRENGTH("Member strength"),
+  MEMBER_DEFLECTION("Member deflection"),
+  GUARDRAIL("Guardrail"),
+  SUPPORT("Supports"),
+  OUTSIDE("Not covered");
+
+  private final String words;
+
+  CheckGroup(String words) {
+    this.words = words;
+  }
+
+  /** The group's title. */
+  public String words() {
+    return words;
+  }
+}
