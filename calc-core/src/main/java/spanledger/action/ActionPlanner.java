@@ -13,9 +13,11 @@ import spanledger.frame.Vector;
 /**
  * Works out every load case, moving load and combination of a job.
  *
- * <p>Imposed area load acts on all floors, on each alone, and on each two neighbours (in job order); point and line loads on floors act
- * apart from it. Guardrail loads act one at a time, with the floors loaded where the combination rule says so. Imposed loads given by
- * the user act together with the area load. Notional sway acts both ways along X and Y with permanent and area loads.
+ * <p>Imposed area load acts on all floors, on each alone, and on each two neighbours (in job
+ * order); point and line loads on floors act apart from it. Guardrail loads act one at a time, with
+ * the floors loaded where the combination rule says so. Imposed loads given by the user act
+ * together with the area load. Notional sway acts both ways along X and Y with permanent and area
+ * loads.
  */
 public final class ActionPlanner {
 
@@ -57,7 +59,8 @@ public final class ActionPlanner {
   /**
    * Plans the actions.
    *
-   * @throws IllegalArgumentException if a floor cannot be shared out to its members or the rule set lacks a figure
+   * @throws IllegalArgumentException if a floor cannot be shared out to its members or the rule set
+   *     lacks a figure
    */
   public static Actions plan(
       Frame frame,
@@ -80,8 +83,7 @@ public final class ActionPlanner {
       area.add(builder.imposedArea(surface));
     }
     for (UserCase user : userCases) {
-      CategorisedCase made =
-          new CategorisedCase(user.loads(), user.category(), "Given in the job");
+      CategorisedCase made = new CategorisedCase(user.loads(), user.category(), "Given in the job");
       switch (user.category()) {
         case PERMANENT -> permanent.add(made);
         case WIND -> wind.add(made);
@@ -251,10 +253,7 @@ public final class ActionPlanner {
     }
 
     private void moving(MovingLoad load, List<CategorisedCase> acting, ActionCategory category) {
-      add(
-          load.name(),
-          terms(acting),
-          Optional.of(new Combination.MovingTerm(load, category, 1)));
+      add(load.name(), terms(acting), Optional.of(new Combination.MovingTerm(load, category, 1)));
     }
 
     private void withSway(String words, List<CategorisedCase> acting) {

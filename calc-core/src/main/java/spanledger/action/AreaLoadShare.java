@@ -19,8 +19,7 @@ public final class AreaLoadShare {
   private static Procedure procedure() {
     Procedure.Builder p = Procedure.named("area-load-share", "Line load from an area load");
     var pressure = p.input("p", "area load", Dimension.STRESS);
-    var width =
-        p.input("b_t", "width of floor carried", Dimension.LENGTH, Domain.NOT_NEGATIVE);
+    var width = p.input("b_t", "width of floor carried", Dimension.LENGTH, Domain.NOT_NEGATIVE);
     p.step(
         "q",
         "line load on the member",

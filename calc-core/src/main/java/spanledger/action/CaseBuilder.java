@@ -69,8 +69,7 @@ final class CaseBuilder {
   CategorisedCase imposedLine(Member member, Figure figure) {
     List<SegmentLoad> loads = new ArrayList<>();
     for (Segment segment : frame.segmentsOf(member)) {
-      loads.add(
-          whole(segment, Vector.DOWN, new LoadOrigin.Given(figure.id()), figure.value()));
+      loads.add(whole(segment, Vector.DOWN, new LoadOrigin.Given(figure.id()), figure.value()));
     }
     return new CategorisedCase(
         new LoadCase("line " + member.name(), List.of(), loads),
@@ -120,7 +119,8 @@ final class CaseBuilder {
   }
 
   /**
-   * The level forces that belong to a case's vertical loads. Loads given in a segment's own axes bring none.
+   * The level forces that belong to a case's vertical loads. Loads given in a segment's own axes
+   * bring none.
    *
    * @param level global direction of the forces, of length 1
    */
@@ -185,13 +185,6 @@ final class CaseBuilder {
   private static SegmentLoad whole(
       Segment segment, Vector direction, LoadOrigin origin, double intensity) {
     return new SegmentLoad.Distributed(
-        segment,
-        LoadAxes.GLOBAL,
-        direction,
-        origin,
-        intensity,
-        intensity,
-        0,
-        segment.length());
+        segment, LoadAxes.GLOBAL, direction, origin, intensity, intensity, 0, segment.length());
   }
 }

@@ -12,10 +12,7 @@ import java.util.Optional;
  * @param moving the load that may stand anywhere, if any
  */
 public record Combination(
-    String name,
-    CombinationTemplate template,
-    List<Term> terms,
-    Optional<MovingTerm> moving) {
+    String name, CombinationTemplate template, List<Term> terms, Optional<MovingTerm> moving) {
 
   public Combination {
     terms = List.copyOf(terms);

@@ -11,8 +11,9 @@ import spanledger.frame.Vector;
 /**
  * How much of a floor each of its members carries.
  *
- * <p>Deck panels are taken to span simply from member to member; beyond the outer members they cantilever, which loads the outer member
- * more and relieves the next one (statics of a beam with an overhang).
+ * <p>Deck panels are taken to span simply from member to member; beyond the outer members they
+ * cantilever, which loads the outer member more and relieves the next one (statics of a beam with
+ * an overhang).
  */
 public final class DeckShares {
 
@@ -65,8 +66,8 @@ public final class DeckShares {
   /**
    * The shares of a floor's members.
    *
-   * @throws IllegalArgumentException if the floor is not a rectangle along and square to its members, or has fewer than two lines of
-   *     members
+   * @throws IllegalArgumentException if the floor is not a rectangle along and square to its
+   *     members, or has fewer than two lines of members
    */
   public static List<Share> of(Surface surface, Frame frame) {
     return new DeckShares(surface).shares(frame);
@@ -81,7 +82,9 @@ public final class DeckShares {
       double place = member.nodes().get(0).place().dot(across);
       Double known = lines.floorKey(place + SAME_LINE);
       boolean joins = known != null && place - known <= SAME_LINE;
-      lines.computeIfAbsent(joins && known != null ? known : place, s -> new ArrayList<>()).add(member);
+      lines
+          .computeIfAbsent(joins && known != null ? known : place, s -> new ArrayList<>())
+          .add(member);
     }
     if (lines.size() < 2) {
       throw refusal("is carried along one line only; it needs at least two");

@@ -4,7 +4,10 @@ package spanledger.action;
 public enum LeadingAction {
   /** Permanent actions alone. */
   NONE,
-  /** Imposed load on floors: as area load in patterns, and apart from it as one point or line load anywhere. */
+  /**
+   * Imposed load on floors: as area load in patterns, and apart from it as one point or line load
+   * anywhere.
+   */
   FLOOR,
   /** Guardrail loads: as line load, and apart from it as one point load anywhere. */
   GUARDRAIL,

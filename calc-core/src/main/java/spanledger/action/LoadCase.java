@@ -9,8 +9,7 @@ import java.util.List;
  * @param nodalLoads loads on nodes
  * @param segmentLoads loads on segments
  */
-public record LoadCase(
-    String name, List<NodalLoad> nodalLoads, List<SegmentLoad> segmentLoads) {
+public record LoadCase(String name, List<NodalLoad> nodalLoads, List<SegmentLoad> segmentLoads) {
   public LoadCase {
     nodalLoads = List.copyOf(nodalLoads);
     segmentLoads = List.copyOf(segmentLoads);

@@ -9,8 +9,9 @@ import spanledger.quantity.Dimension;
 /**
  * The six basic deformations of a segment from the movements of its nodes.
  *
- * <p>Inputs: L, the nine direction cosines, the arms, and the movements of both nodes in global axes (u_X1.. shifts, φ_X1.. turns). Steps
- * end in e (stretch), φ (twist), θ_y1, θ_y2 (turns of the ends from the chord about y) and θ_z1, θ_z2.
+ * <p>Inputs: L, the nine direction cosines, the arms, and the movements of both nodes in global
+ * axes (u_X1.. shifts, φ_X1.. turns). Steps end in e (stretch), φ (twist), θ_y1, θ_y2 (turns of the
+ * ends from the chord about y) and θ_z1, θ_z2.
  */
 public final class BasicDeformations {
 
@@ -94,10 +95,7 @@ public final class BasicDeformations {
   }
 
   private static Expression along(Reference[] axis, Reference[] vector) {
-    return axis[0]
-        .times(vector[0])
-        .plus(axis[1].times(vector[1]))
-        .plus(axis[2].times(vector[2]));
+    return axis[0].times(vector[0]).plus(axis[1].times(vector[1])).plus(axis[2].times(vector[2]));
   }
 
   private static void endTurn(Procedure.Builder p, String mark, Expression formula) {

@@ -9,8 +9,9 @@ import spanledger.quantity.Dimension;
 /**
  * Deflection of a segment from the straight line between its member ends, with bending and shear.
  *
- * <p>Inputs: x, L, E, G, I_y, I_z, A_v_y, A_v_z, end forces F_y1, F_z1, M_y1, M_z1, loads before the cut g_1y, g_3y, g_1z, g_3z, and load
- * moments m_0y .. m_3z. Steps end in d_y and d_z, mm along +y and +z.
+ * <p>Inputs: x, L, E, G, I_y, I_z, A_v_y, A_v_z, end forces F_y1, F_z1, M_y1, M_z1, loads before
+ * the cut g_1y, g_3y, g_1z, g_3z, and load moments m_0y .. m_3z. Steps end in d_y and d_z, mm along
+ * +y and +z.
  */
 public final class ChordDeflection {
 
@@ -47,9 +48,11 @@ public final class ChordDeflection {
       Expression shear,
       String momentAxis,
       int momentSign) {
-    Reference force = p.input("F_" + axis + "1", "force along " + axis + " at end 1", Dimension.FORCE);
+    Reference force =
+        p.input("F_" + axis + "1", "force along " + axis + " at end 1", Dimension.FORCE);
     Reference moment =
-        p.input("M_" + momentAxis + "1", "moment about " + momentAxis + " at end 1", Dimension.MOMENT);
+        p.input(
+            "M_" + momentAxis + "1", "moment about " + momentAxis + " at end 1", Dimension.MOMENT);
     Reference g1 = p.input("g_1" + axis, "moment of the load before the cut", Dimension.MOMENT);
     Reference g3 =
         p.input(

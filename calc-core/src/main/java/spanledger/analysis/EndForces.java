@@ -10,8 +10,9 @@ import spanledger.quantity.Dimension;
 /**
  * The forces that nodes exert on the ends of a segment, in the segment's axes.
  *
- * <p>Inputs: L, E, A, I_y, I_z, the stiffness s_a .. s_z22, the basic deformations e .. θ_z2, and the load moments by local axis: m_0x,
- * m_1x, and m_0y .. m_3y, m_0z .. m_3z (positive along +y, +z). Steps end in F_x1, F_y1, F_z1, M_x1, M_y1, M_z1 and the same at end 2.
+ * <p>Inputs: L, E, A, I_y, I_z, the stiffness s_a .. s_z22, the basic deformations e .. θ_z2, and
+ * the load moments by local axis: m_0x, m_1x, and m_0y .. m_3y, m_0z .. m_3z (positive along +y,
+ * +z). Steps end in F_x1, F_y1, F_z1, M_x1, M_y1, M_z1 and the same at end 2.
  */
 public final class EndForces {
 
@@ -29,10 +30,8 @@ public final class EndForces {
         p.input("I_y", "second moment about y", Dimension.SECOND_MOMENT, Domain.POSITIVE);
     Reference iz =
         p.input("I_z", "second moment about z", Dimension.SECOND_MOMENT, Domain.POSITIVE);
-    Reference sa =
-        p.input("s_a", "stretching stiffness", Dimension.LINE_LOAD, Domain.NOT_NEGATIVE);
-    Reference st =
-        p.input("s_t", "twisting stiffness", Dimension.MOMENT, Domain.NOT_NEGATIVE);
+    Reference sa = p.input("s_a", "stretching stiffness", Dimension.LINE_LOAD, Domain.NOT_NEGATIVE);
+    Reference st = p.input("s_t", "twisting stiffness", Dimension.MOMENT, Domain.NOT_NEGATIVE);
     Reference[] sy = stiffnessInputs(p, "y");
     Reference[] sz = stiffnessInputs(p, "z");
     Reference stretch = p.input("e", "stretch", Dimension.LENGTH);
@@ -53,22 +52,23 @@ public final class EndForces {
     Reference torque =
         p.step(
             "M_x2", "torque at end 2", Dimension.MOMENT, st.times(twist), MechanicsSources.STATICS);
-    // A load along +z turns the simply borne beam's ends: slope w' at the start is positive, and a turn about y is -w'.
+    // A load along +z turns the simply borne beam's ends: slope w' at the start is positive, and a
+    // turn about y is -w'.
     Reference[] endY = endMoments(p, "y", length, e.times(iy), sy, ty, mz, -1);
     Reference[] endZ = endMoments(p, "z", length, e.times(iz), sz, tz, my, 1);
     force(p, "F_x1", axial.negated().minus(mx[0]));
-    Reference fz2 =
-        force(p, "F_z2", endY[0].plus(endY[1]).minus(mz[1]).over(length));
+    Reference fz2 = force(p, "F_z2", endY[0].plus(endY[1]).minus(mz[1]).over(length));
     force(p, "F_z1", mz[0].plus(fz2).negated());
-    Reference fy2 =
-        force(p, "F_y2", endZ[0].plus(endZ[1]).plus(my[1]).over(length).negated());
+    Reference fy2 = force(p, "F_y2", endZ[0].plus(endZ[1]).plus(my[1]).over(length).negated());
     force(p, "F_y1", my[0].plus(fy2).negated());
-    p.step(
-        "M_x1", "torque at end 1", Dimension.MOMENT, torque.negated(), MechanicsSources.STATICS);
+    p.step("M_x1", "torque at end 1", Dimension.MOMENT, torque.negated(), MechanicsSources.STATICS);
     return p.build();
   }
 
-  /** Moments at both ends: stiffness times the turns beyond those that the load causes on simple bearings. */
+  /**
+   * Moments at both ends: stiffness times the turns beyond those that the load causes on simple
+   * bearings.
+   */
   private static Reference[] endMoments(
       Procedure.Builder p,
       String axis,
@@ -87,8 +87,7 @@ public final class EndForces {
             .minus(length.times(m[2]).times(3))
             .plus(m[3])
             .over(rigidity.times(length).times(6));
-    Expression second =
-        length.pow(2).times(m[1]).minus(m[3]).over(rigidity.times(length).times(6));
+    Expression second = length.pow(2).times(m[1]).minus(m[3]).over(rigidity.times(length).times(6));
     Reference freeFirst =
         p.step(
             "θ0_" + axis + "1",

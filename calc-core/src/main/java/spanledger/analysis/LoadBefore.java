@@ -12,8 +12,8 @@ import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
 
 /**
- * What the part of a load before a cut does at the cut: g_n = ∫ q(s) (x - s)^n ds over s &lt; x, for n = 0 (shear), 1 (moment) and 3
- * (deflection). For a load in its own direction.
+ * What the part of a load before a cut does at the cut: g_n = ∫ q(s) (x - s)^n ds over s &lt; x,
+ * for n = 0 (shear), 1 (moment) and 3 (deflection). For a load in its own direction.
  */
 public final class LoadBefore {
 

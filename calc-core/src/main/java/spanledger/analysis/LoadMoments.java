@@ -9,8 +9,9 @@ import spanledger.quantity.Dimension;
 /**
  * The moments of a segment load about the segment's start: m_k = ∫ q(x) x^k dx for k = 0 to 3.
  *
- * <p>They carry everything that the end forces need to know of a load: m_0 is its size, m_1 fixes the bearing reactions, m_2 and m_3 the
- * end turns. Both definitions end in the same four steps, for a load in its own direction.
+ * <p>They carry everything that the end forces need to know of a load: m_0 is its size, m_1 fixes
+ * the bearing reactions, m_2 and m_3 the end turns. Both definitions end in the same four steps,
+ * for a load in its own direction.
  */
 public final class LoadMoments {
 

@@ -5,7 +5,9 @@ import spanledger.provenance.Source;
 /** The works that the segment mechanics rest on. */
 final class MechanicsSources {
 
-  /** Statics and elasticity of a straight prismatic beam, derived line by line in the theory notes. */
+  /**
+   * Statics and elasticity of a straight prismatic beam, derived line by line in the theory notes.
+   */
   static final Source STATICS =
       Source.derived("Equilibrium and elasticity of a straight beam (docs/theory/frame.md)");
 

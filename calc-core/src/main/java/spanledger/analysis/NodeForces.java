@@ -6,9 +6,11 @@ import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
 
 /**
- * What a segment takes from its nodes, in global axes: the end forces turned into global axes, with the moment of the arm added.
+ * What a segment takes from its nodes, in global axes: the end forces turned into global axes, with
+ * the moment of the arm added.
  *
- * <p>Inputs: cosines, arms, F_x1 .. M_z2. Steps end in R_X1 .. R_Z2 (forces) and S_X1 .. S_Z2 (moments).
+ * <p>Inputs: cosines, arms, F_x1 .. M_z2. Steps end in R_X1 .. R_Z2 (forces) and S_X1 .. S_Z2
+ * (moments).
  */
 public final class NodeForces {
 

@@ -9,8 +9,9 @@ import spanledger.quantity.Dimension;
 /**
  * Internal forces at a cut, on the face that looks along +x.
  *
- * <p>N is positive in tension; V_y and V_z act along +y and +z; T is positive about +x; M_y is positive when it stretches the fibres at
- * +z, M_z when it stretches those at -y. A beam sagging under its load therefore has a negative M_y.
+ * <p>N is positive in tension; V_y and V_z act along +y and +z; T is positive about +x; M_y is
+ * positive when it stretches the fibres at +z, M_z when it stretches those at -y. A beam sagging
+ * under its load therefore has a negative M_y.
  *
  * <p>Inputs: x, the forces at end 1, and the loads before the cut g_0x, g_0y, g_1y, g_0z, g_1z.
  */
@@ -45,12 +46,7 @@ public final class SectionForces {
         "bending moment about y",
         Dimension.MOMENT,
         my.plus(fz.times(x)).plus(g1z).negated());
-    step(
-        p,
-        "M_z",
-        "bending moment about z",
-        Dimension.MOMENT,
-        fy.times(x).plus(g1y).minus(mz));
+    step(p, "M_z", "bending moment about z", Dimension.MOMENT, fy.times(x).plus(g1y).minus(mz));
     return p.build();
   }
 

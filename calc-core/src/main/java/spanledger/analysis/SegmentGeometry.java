@@ -16,11 +16,12 @@ import spanledger.quantity.Dimension;
 /**
  * Length and axes of a segment.
  *
- * <p>Local x runs from the first to the second end. Without roll, z lies in the upright plane through the segment and points up, and y
- * completes a right-handed set; for an upright segment y is global Y. Roll turns y towards z about x.
+ * <p>Local x runs from the first to the second end. Without roll, z lies in the upright plane
+ * through the segment and points up, and y completes a right-handed set; for an upright segment y
+ * is global Y. Roll turns y towards z about x.
  *
- * <p>Inputs: node places X_1..Z_2, arms a_X1..a_Z2 (from node to member end), roll β. Steps end in L and the direction cosines x_X, x_Y,
- * x_Z, y_X ... z_Z.
+ * <p>Inputs: node places X_1..Z_2, arms a_X1..a_Z2 (from node to member end), roll β. Steps end in
+ * L and the direction cosines x_X, x_Y, x_Z, y_X ... z_Z.
  */
 public final class SegmentGeometry {
 

@@ -11,11 +11,12 @@ import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
 
 /**
- * Stiffness of a segment between its nodes, in six basic deformations: stretch, twist, and the turn of each end from the chord in the
- * two bending planes.
+ * Stiffness of a segment between its nodes, in six basic deformations: stretch, twist, and the turn
+ * of each end from the chord in the two bending planes.
  *
- * <p>A joint's hold against turning is given by two inputs: {@code r} is 1 where the joint is rigid, else 0; {@code k} is its rotational
- * stiffness where it is not (0 for a pin). Bending about y is in the x-z plane.
+ * <p>A joint's hold against turning is given by two inputs: {@code r} is 1 where the joint is
+ * rigid, else 0; {@code k} is its rotational stiffness where it is not (0 for a pin). Bending about
+ * y is in the x-z plane.
  */
 public final class SegmentStiffness {
 
@@ -106,19 +107,14 @@ public final class SegmentStiffness {
             "f_" + axis + "11",
             "turn of an end about " + axis + " by a unit moment at it, ends on simple bearings",
             Dimension.ROTATIONAL_FLEXIBILITY,
-            length
-                .over(flexuralRigidity.times(3))
-                .plus(shearRigidity.times(length).pow(-1)),
+            length.over(flexuralRigidity.times(3)).plus(shearRigidity.times(length).pow(-1)),
             MechanicsSources.SHEAR_FLEXIBLE_BEAM);
     Reference far =
         p.step(
             "f_" + axis + "12",
             "turn of an end about " + axis + " by a unit moment at the other",
             Dimension.ROTATIONAL_FLEXIBILITY,
-            shearRigidity
-                .times(length)
-                .pow(-1)
-                .minus(length.over(flexuralRigidity.times(6))),
+            shearRigidity.times(length).pow(-1).minus(length.over(flexuralRigidity.times(6))),
             MechanicsSources.SHEAR_FLEXIBLE_BEAM);
     Reference first = fixity(p, axis + "1", near, hold[at], hold[at + 1]);
     Reference second = fixity(p, axis + "2", near, hold[at + 6], hold[at + 7]);
@@ -130,8 +126,7 @@ public final class SegmentStiffness {
             near.pow(2).minus(first.times(second).times(far.pow(2))),
             MechanicsSources.FIXITY_FACTOR);
     coefficient(p, axis + "11", near.times(first).over(determinant));
-    coefficient(
-        p, axis + "12", far.times(first).times(second).over(determinant).negated());
+    coefficient(p, axis + "12", far.times(first).times(second).over(determinant).negated());
     coefficient(p, axis + "22", near.times(second).over(determinant));
   }
 
@@ -142,8 +137,7 @@ public final class SegmentStiffness {
         "γ_" + mark,
         "fixity of the joint " + mark + ": 1 rigid, 0 free",
         Dimension.NONE,
-        choose(
-            greater(rigid, number(0.5)), number(1), ratio.over(number(1).plus(ratio))),
+        choose(greater(rigid, number(0.5)), number(1), ratio.over(number(1).plus(ratio))),
         MechanicsSources.FIXITY_FACTOR);
   }
 

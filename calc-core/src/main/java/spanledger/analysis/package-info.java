@@ -1,4 +1,7 @@
-/** Linear analysis of frames: the mechanics of a segment as procedures, assembly, solution and its proof. */
+/**
+ * Linear analysis of frames: the mechanics of a segment as procedures, assembly, solution and its
+ * proof.
+ */
 @NullMarked
 package spanledger.analysis;
 

@@ -1,4 +1,7 @@
-/** The search for the worst combination, place of a moving load and cut, for every effect a check uses. */
+/**
+ * The search for the worst combination, place of a moving load and cut, for every effect a check
+ * uses.
+ */
 @NullMarked
 package spanledger.envelope;
 

@@ -19,7 +19,8 @@ public final class Frame {
   /**
    * Puts a frame together.
    *
-   * @throws IllegalArgumentException if two nodes or members share a name or a member uses a node that is not in the list
+   * @throws IllegalArgumentException if two nodes or members share a name or a member uses a node
+   *     that is not in the list
    */
   public Frame(List<Node> nodes, List<Member> members, List<Support> supports) {
     this.nodes = List.copyOf(nodes);
@@ -49,8 +50,7 @@ public final class Frame {
       indexOf(along.get(i + 1));
       MemberEnd start = i == 0 ? member.start() : MemberEnd.RIGID;
       MemberEnd end = i + 2 == along.size() ? member.end() : MemberEnd.RIGID;
-      own.add(
-          new Segment(firstIndex + i, member, i, along.get(i), along.get(i + 1), start, end));
+      own.add(new Segment(firstIndex + i, member, i, along.get(i), along.get(i + 1), start, end));
     }
     return List.copyOf(own);
   }

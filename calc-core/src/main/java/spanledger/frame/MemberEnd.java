@@ -4,8 +4,10 @@ package spanledger.frame;
  * How a member end is joined to its node.
  *
  * @param torsion the joint's hold against turning about the member's x axis
- * @param aboutY the joint's hold against turning about the member's y axis (bending in its x-z plane)
- * @param aboutZ the joint's hold against turning about the member's z axis (bending in its x-y plane)
+ * @param aboutY the joint's hold against turning about the member's y axis (bending in its x-z
+ *     plane)
+ * @param aboutZ the joint's hold against turning about the member's z axis (bending in its x-y
+ *     plane)
  * @param offset rigid arm from the node to the member end, global axes, mm
  */
 public record MemberEnd(Restraint torsion, Restraint aboutY, Restraint aboutZ, Vector offset) {

@@ -12,7 +12,8 @@ public record Support(Node node, List<Restraint> restraints) {
   public Support {
     restraints = List.copyOf(restraints);
     if (restraints.size() != Freedom.values().length) {
-      throw new IllegalArgumentException("A support has six restraints, found " + restraints.size());
+      throw new IllegalArgumentException(
+          "A support has six restraints, found " + restraints.size());
     }
   }
 

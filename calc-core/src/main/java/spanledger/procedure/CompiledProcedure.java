@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A procedure ready to run: inputs and steps have places in a {@code double[]}, inputs first, both in the procedure's order.
+ * A procedure ready to run: inputs and steps have places in a {@code double[]}, inputs first, both
+ * in the procedure's order.
  *
  * <p>Immutable and safe to share between threads; {@link #evaluate} allocates nothing.
  */
@@ -58,7 +59,8 @@ public final class CompiledProcedure {
   }
 
   /**
-   * Works out every step. Values outside the stated domain give NaN or infinite steps; see {@link #run} for the checked form.
+   * Works out every step. Values outside the stated domain give NaN or infinite steps; see {@link
+   * #run} for the checked form.
    *
    * @param values inputs in their places on entry, steps in theirs on return; modified
    */
@@ -74,7 +76,8 @@ public final class CompiledProcedure {
    *
    * @param inputs the inputs in the procedure's order, not modified
    * @return all values by place
-   * @throws OutOfDomainException naming the input that is out of its domain, or the step that has no value for these inputs
+   * @throws OutOfDomainException naming the input that is out of its domain, or the step that has
+   *     no value for these inputs
    */
   public double[] run(double... inputs) {
     if (inputs.length != procedure.inputs().size()) {
@@ -96,7 +99,8 @@ public final class CompiledProcedure {
   /**
    * Checks evaluated values.
    *
-   * @throws OutOfDomainException naming the input that is out of its domain, or the step that has no value for these inputs
+   * @throws OutOfDomainException naming the input that is out of its domain, or the step that has
+   *     no value for these inputs
    */
   public void requireInDomain(double[] values) {
     for (Input input : procedure.inputs()) {

@@ -3,7 +3,10 @@ package spanledger.procedure;
 /** A statement that is true or false for given inputs; used to choose a branch. */
 public sealed interface Condition {
 
-  /** The kinds of comparison. Equality is left out on purpose: engines differ in how they round before it. */
+  /**
+   * The kinds of comparison. Equality is left out on purpose: engines differ in how they round
+   * before it.
+   */
   enum Relation {
     LESS("<"),
     LESS_OR_EQUAL("<="),

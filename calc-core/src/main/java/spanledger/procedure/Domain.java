@@ -38,6 +38,8 @@ public record Domain(double least, boolean leastIncluded, double greatest) {
     if (Double.isInfinite(least)) {
       return "at most " + NumberText.exact(greatest);
     }
-    return Double.isInfinite(greatest) ? lower : lower + " and at most " + NumberText.exact(greatest);
+    return Double.isInfinite(greatest)
+        ? lower
+        : lower + " and at most " + NumberText.exact(greatest);
   }
 }

@@ -142,8 +142,7 @@ final class EvaluatorCompiler {
       double x = argument.value(s);
       for (int i = 1; i < at.length; i++) {
         if (x >= at[i - 1] && x <= at[i]) {
-          return value[i - 1]
-              + (x - at[i - 1]) * (value[i] - value[i - 1]) / (at[i] - at[i - 1]);
+          return value[i - 1] + (x - at[i - 1]) * (value[i] - value[i - 1]) / (at[i] - at[i - 1]);
         }
       }
       return Double.NaN;

@@ -6,9 +6,10 @@ import spanledger.quantity.Dimension;
 /**
  * A formula over inputs and earlier steps of a {@link Procedure}.
  *
- * <p>The family is closed so that evaluation, spreadsheet writing and printing each cover all of it. Every
- * expression knows its dimension; building one whose parts do not fit fails at once with {@link
- * DimensionMismatchException}. Build expressions with the methods here and those of {@link Formulas}.
+ * <p>The family is closed so that evaluation, spreadsheet writing and printing each cover all of
+ * it. Every expression knows its dimension; building one whose parts do not fit fails at once with
+ * {@link DimensionMismatchException}. Build expressions with the methods here and those of {@link
+ * Formulas}.
  */
 public sealed interface Expression
     permits Expression.Constant,
@@ -76,8 +77,8 @@ public sealed interface Expression
   /**
    * A literal number.
    *
-   * @param value finite, and exactly the number that its shortest decimal form of at most 15 significant digits reads back to (a
-   *     spreadsheet keeps no more)
+   * @param value finite, and exactly the number that its shortest decimal form of at most 15
+   *     significant digits reads back to (a spreadsheet keeps no more)
    */
   record Constant(double value, Dimension dimension) implements Expression {
     public Constant {
@@ -86,7 +87,9 @@ public sealed interface Expression
       }
       if (NumberText.exact(value).replaceAll("E.*|[-.]", "").replaceAll("^0+", "").length() > 15) {
         throw new IllegalArgumentException(
-            "The constant " + value + " has more than 15 significant digits; write it as a formula.");
+            "The constant "
+                + value
+                + " has more than 15 significant digits; write it as a formula.");
       }
     }
   }
@@ -148,7 +151,8 @@ public sealed interface Expression
   }
 
   /**
-   * A power. A negative base is only in the domain when the exponent is a whole number; zero to the power zero is never in the domain.
+   * A power. A negative base is only in the domain when the exponent is a whole number; zero to the
+   * power zero is never in the domain.
    */
   record Power(Expression base, Expression exponent) implements Expression {
     public Power {

@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Writes a formula in some notation, with brackets only where that notation needs them.
  *
- * <p>A negation is bracketed wherever it is part of something else, and so is its operand unless atomic: spreadsheets read {@code -a^2}
- * as {@code (-a)^2}, mathematics as {@code -(a^2)}.
+ * <p>A negation is bracketed wherever it is part of something else, and so is its operand unless
+ * atomic: spreadsheets read {@code -a^2} as {@code (-a)^2}, mathematics as {@code -(a^2)}.
  */
 abstract class FormulaWriter {
 

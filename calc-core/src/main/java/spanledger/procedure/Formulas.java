@@ -75,8 +75,7 @@ public final class Formulas {
   }
 
   /** {@code whenTrue} if the condition holds, else {@code whenFalse}. */
-  public static Expression choose(
-      Condition condition, Expression whenTrue, Expression whenFalse) {
+  public static Expression choose(Condition condition, Expression whenTrue, Expression whenFalse) {
     return new Expression.Choice(condition, whenTrue, whenFalse);
   }
 

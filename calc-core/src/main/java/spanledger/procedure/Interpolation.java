@@ -4,7 +4,8 @@ import java.util.List;
 import spanledger.quantity.Dimension;
 
 /**
- * A value read from a table by straight lines between its rows. Outside the table there is no value.
+ * A value read from a table by straight lines between its rows. Outside the table there is no
+ * value.
  *
  * @param rows the table in order of strictly increasing {@code at}; at least two rows
  * @param argument where to read
@@ -35,7 +36,11 @@ public record Interpolation(
     }
     if (!argument.dimension().equals(argumentDimension)) {
       throw new DimensionMismatchException(
-          "The table is in " + argumentDimension + ", but it is read at " + argument.dimension() + ".");
+          "The table is in "
+              + argumentDimension
+              + ", but it is read at "
+              + argument.dimension()
+              + ".");
     }
   }
 }

@@ -10,8 +10,8 @@ import spanledger.quantity.Dimension;
 /**
  * A design calculation as data: inputs, then steps in order, each with its formula and source.
  *
- * <p>The same definition is evaluated in Java ({@link #compile}), written as live spreadsheet formulas ({@link SpreadsheetFormula}) and
- * printed ({@link SymbolicText}, {@link NumericText}).
+ * <p>The same definition is evaluated in Java ({@link #compile}), written as live spreadsheet
+ * formulas ({@link SpreadsheetFormula}) and printed ({@link SymbolicText}, {@link NumericText}).
  *
  * @param name a short name without spaces, unique among procedures
  * @param title what the procedure works out
@@ -116,7 +116,11 @@ public record Procedure(String name, String title, List<Input> inputs, List<Step
     private void requireKnown(Reference reference) {
       if (!reference.equals(known.get(reference.symbol()))) {
         throw new IllegalArgumentException(
-            "A step of " + name + " uses " + reference.symbol() + ", which is not defined before it.");
+            "A step of "
+                + name
+                + " uses "
+                + reference.symbol()
+                + ", which is not defined before it.");
       }
     }
 

@@ -3,7 +3,10 @@ package spanledger.procedure;
 import java.util.List;
 import java.util.function.Function;
 
-/** Writes formulas for spreadsheet cells, without the leading {@code =}, with functions any spreadsheet program knows. */
+/**
+ * Writes formulas for spreadsheet cells, without the leading {@code =}, with functions any
+ * spreadsheet program knows.
+ */
 public final class SpreadsheetFormula extends FormulaWriter {
 
   private final Function<Reference, String> addresses;

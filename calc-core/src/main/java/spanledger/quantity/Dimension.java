@@ -3,8 +3,8 @@ package spanledger.quantity;
 /**
  * The physical dimension of a quantity as exponents of length, force, mass and time.
  *
- * <p>Exponents are held in twelfths, so that square, cube and fourth roots stay exact. The core unit of each base is fixed: mm, N, kg
- * and s. Angles (rad) are dimensionless.
+ * <p>Exponents are held in twelfths, so that square, cube and fourth roots stay exact. The core
+ * unit of each base is fixed: mm, N, kg and s. Angles (rad) are dimensionless.
  *
  * @param length twelfths of the exponent of mm
  * @param force twelfths of the exponent of N
@@ -116,8 +116,8 @@ public record Dimension(int length, int force, int mass, int time) {
   }
 
   /**
-   * The core unit of this dimension as text, for example {@code N·mm}, {@code MPa} or {@code mm⁴}; an
-   * empty text for a pure number.
+   * The core unit of this dimension as text, for example {@code N·mm}, {@code MPa} or {@code mm⁴};
+   * an empty text for a pure number.
    */
   public String coreUnit() {
     return CoreUnitText.of(this);

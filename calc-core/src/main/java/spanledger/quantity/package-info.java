@@ -1,4 +1,6 @@
-/** Physical quantities: dimensions, the units of the core (N, mm, MPa, rad, kg) and how they print. */
+/**
+ * Physical quantities: dimensions, the units of the core (N, mm, MPa, rad, kg) and how they print.
+ */
 @NullMarked
 package spanledger.quantity;
 

@@ -15,8 +15,9 @@ public final class DeflectionUtilisation {
   private static final Source CHORD = Source.derived("Geometry of small movements");
 
   /**
-   * A floor member from the line between its ends. Inputs δ, δ_A, δ_B, ξ (place along the member per length), L_m, r_lim (limit per
-   * length), δ_max (greatest allowed); steps δ_rel, δ_lim, η_deflection.
+   * A floor member from the line between its ends. Inputs δ, δ_A, δ_B, ξ (place along the member
+   * per length), L_m, r_lim (limit per length), δ_max (greatest allowed); steps δ_rel, δ_lim,
+   * η_deflection.
    */
   public static final Procedure FLOOR = floor();
 

@@ -13,14 +13,16 @@ import spanledger.quantity.Dimension;
 /**
  * Greatest elastic stresses of a section from its internal forces.
  *
- * <p>The largest bending stresses about both axes are added as if one fibre had both, and the largest shear stress is taken to meet the
- * largest normal stress. Both are on the safe side.
+ * <p>The largest bending stresses about both axes are added as if one fibre had both, and the
+ * largest shear stress is taken to meet the largest normal stress. Both are on the safe side.
  */
 public final class ElasticStress {
 
   private static final Source BEAM = Source.derived("Elastic bending and torsion of beams");
 
-  /** Inputs N .. M_z, then A, W_el_y, W_el_z, A_τ_y, A_τ_z, W_t; steps σ_N, σ_My, σ_Mz, σ, τ, σ_eq. */
+  /**
+   * Inputs N .. M_z, then A, W_el_y, W_el_z, A_τ_y, A_τ_z, W_t; steps σ_N, σ_My, σ_Mz, σ, τ, σ_eq.
+   */
   public static final Procedure PROCEDURE = procedure();
 
   private ElasticStress() {}
@@ -35,15 +37,21 @@ public final class ElasticStress {
     Reference mz = p.input("M_z", "bending moment about z", Dimension.MOMENT);
     Reference area = p.input("A", "area", Dimension.AREA, Domain.POSITIVE);
     Reference wy =
-        p.input(
-            "W_el_y", "elastic modulus about y", Dimension.SECTION_MODULUS, Domain.POSITIVE);
+        p.input("W_el_y", "elastic modulus about y", Dimension.SECTION_MODULUS, Domain.POSITIVE);
     Reference wz =
-        p.input(
-            "W_el_z", "elastic modulus about z", Dimension.SECTION_MODULUS, Domain.POSITIVE);
+        p.input("W_el_z", "elastic modulus about z", Dimension.SECTION_MODULUS, Domain.POSITIVE);
     Reference ay =
-        p.input("A_τ_y", "area that gives the peak shear stress along y", Dimension.AREA, Domain.POSITIVE);
+        p.input(
+            "A_τ_y",
+            "area that gives the peak shear stress along y",
+            Dimension.AREA,
+            Domain.POSITIVE);
     Reference az =
-        p.input("A_τ_z", "area that gives the peak shear stress along z", Dimension.AREA, Domain.POSITIVE);
+        p.input(
+            "A_τ_z",
+            "area that gives the peak shear stress along z",
+            Dimension.AREA,
+            Domain.POSITIVE);
     Reference wt = p.input("W_t", "torsion modulus", Dimension.SECTION_MODULUS, Domain.POSITIVE);
 
     Reference axial = stress(p, "σ_N", "axial stress, tension positive", n.over(area));

@@ -10,8 +10,8 @@ import spanledger.quantity.Dimension;
 /**
  * How far a point of a segment moves along a global direction.
  *
- * <p>Inputs: x, L, the direction D_X .. D_Z, the segment's y and z cosines, arms, node movements (as in {@code basic-deformations}), and
- * the deflections d_y, d_z from the chord. Step δ.
+ * <p>Inputs: x, L, the direction D_X .. D_Z, the segment's y and z cosines, arms, node movements
+ * (as in {@code basic-deformations}), and the deflections d_y, d_z from the chord. Step δ.
  */
 public final class PointDisplacement {
 
@@ -109,11 +109,7 @@ public final class PointDisplacement {
       throw new IllegalStateException("A direction has three components.");
     }
     return p.step(
-        "δ_" + number,
-        "movement of member end " + number,
-        Dimension.LENGTH,
-        sum,
-        STATICS);
+        "δ_" + number, "movement of member end " + number, Dimension.LENGTH, sum, STATICS);
   }
 
   private static Expression dot(Reference[] a, Reference[] b) {

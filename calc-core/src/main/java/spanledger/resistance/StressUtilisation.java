@@ -1,7 +1,7 @@
 package spanledger.resistance;
 
-import static spanledger.procedure.Formulas.sqrt;
 import static spanledger.procedure.Formulas.number;
+import static spanledger.procedure.Formulas.sqrt;
 
 import spanledger.procedure.Domain;
 import spanledger.procedure.Expression;
@@ -26,8 +26,7 @@ public final class StressUtilisation {
     Reference shear = p.input("τ", "greatest shear stress", Dimension.STRESS);
     Reference equivalent = p.input("σ_eq", "equivalent stress", Dimension.STRESS);
     Reference strength = p.input("f_o", "0.2 % proof strength", Dimension.STRESS, Domain.POSITIVE);
-    Reference factor =
-        p.input("φ_R", "factor on resistance", Dimension.NONE, Domain.FRACTION);
+    Reference factor = p.input("φ_R", "factor on resistance", Dimension.NONE, Domain.FRACTION);
     Reference divisor = p.input("γ_M", "divisor of resistance", Dimension.NONE, Domain.POSITIVE);
     Reference design =
         p.step(
@@ -35,7 +34,8 @@ public final class StressUtilisation {
             "design strength",
             Dimension.STRESS,
             factor.times(strength).over(divisor),
-            Source.fromMemory("EN 1999-1-1:2007", "6.1.3 (divisor); AS/NZS 1664.1, Table 3.4(A) (factor)"));
+            Source.fromMemory(
+                "EN 1999-1-1:2007", "6.1.3 (divisor); AS/NZS 1664.1, Table 3.4(A) (factor)"));
     Reference designShear =
         p.step(
             "τ_d",

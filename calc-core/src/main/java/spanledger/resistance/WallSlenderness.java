@@ -15,11 +15,12 @@ import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 
 /**
- * Whether the walls of a section are stocky enough for the full elastic resistance: slenderness of each kind of wall against the limit
- * between class 3 and class 4.
+ * Whether the walls of a section are stocky enough for the full elastic resistance: slenderness of
+ * each kind of wall against the limit between class 3 and class 4.
  *
- * <p>The limit is met with the compression that is there instead of the proof strength; at full utilisation both are the same. A value
- * above 1 means that the elastic check does not hold and an effective section is needed.
+ * <p>The limit is met with the compression that is there instead of the proof strength; at full
+ * utilisation both are the same. A value above 1 means that the elastic check does not hold and an
+ * effective section is needed.
  */
 public final class WallSlenderness {
 
@@ -36,7 +37,8 @@ public final class WallSlenderness {
   private WallSlenderness() {}
 
   private static Procedure procedure() {
-    Procedure.Builder p = Procedure.named("wall-slenderness", "Slenderness of walls in compression");
+    Procedure.Builder p =
+        Procedure.named("wall-slenderness", "Slenderness of walls in compression");
     Reference axial = p.input("σ_N", "axial stress, tension positive", Dimension.STRESS);
     Reference aboutY = p.input("σ_My", "bending stress about y", Dimension.STRESS);
     Reference aboutZ = p.input("σ_Mz", "bending stress about z", Dimension.STRESS);
@@ -69,10 +71,7 @@ public final class WallSlenderness {
             "β_int",
             "slenderness of inner walls",
             Dimension.NONE,
-            max(
-                webGradient.times(web),
-                flangeGradient.times(flange),
-                sqrt(round).times(3)),
+            max(webGradient.times(web), flangeGradient.times(flange), sqrt(round).times(3)),
             LIMITS);
     Reference squareEpsilon =
         p.step(
@@ -91,7 +90,10 @@ public final class WallSlenderness {
     return p.build();
   }
 
-  /** The factor on b/t for a wall with a uniform part u and a gradient part g of stress, compression positive. */
+  /**
+   * The factor on b/t for a wall with a uniform part u and a gradient part g of stress, compression
+   * positive.
+   */
   private static Reference gradient(
       Procedure.Builder p, String wall, Expression uniform, Reference bending) {
     Expression peak = uniform.plus(bending);

@@ -36,7 +36,9 @@ class ArchitectureTest {
           List.of("frame"),
           List.of("action"),
           List.of("analysis"),
-          List.of("resistance"));
+          List.of("resistance"),
+          List.of("envelope"),
+          List.of("verdict"));
 
   private static final List<String> TABLES = List.of("tables");
   private static final List<String> REPORT = List.of("job", "workbook", "summary", "cli");
