@@ -10,4 +10,16 @@ module spanledger.core {
   requires commons.math3;
   requires org.locationtech.jts;
   requires static transitive org.jspecify;
+
+  exports spanledger.action;
+  exports spanledger.analysis;
+  exports spanledger.envelope;
+  exports spanledger.frame;
+  exports spanledger.material;
+  exports spanledger.procedure;
+  exports spanledger.provenance;
+  exports spanledger.quantity;
+  exports spanledger.resistance;
+  exports spanledger.section;
+  exports spanledger.verdict;
 }
