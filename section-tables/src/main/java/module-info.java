@@ -6,4 +6,9 @@
 module spanledger.tables {
   requires transitive spanledger.core;
   requires com.fasterxml.jackson.databind;
+  requires java.measure;
+  requires org.apache.commons.text;
+  requires tech.units.indriya;
+
+  exports spanledger.tables;
 }
