@@ -1,0 +1,115 @@
+package spanledger.summary;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import spanledger.envelope.Governing;
+import spanledger.verdict.Assessment;
+import spanledger.verdict.Status;
+import spanledger.verdict.Verdict;
+
+/** The results for other programs, documented in docs/results-file.md. Core units throughout. */
+public final class ResultsJson {
+
+  /** The version of the form of the file; raised when a reader would have to change. */
+  public static final int FORMAT_VERSION = 1;
+
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private ResultsJson() {}
+
+  /**
+   * The results as JSON text, ending in a line break.
+   *
+   * @param title the job's title
+   * @param inputDigest SHA-256 of the job file, in hexadecimal
+   * @param ruleSet id of the rule set
+   * @param combinationSet id of the combination set
+   */
+  public static String of(
+      String title,
+      String inputDigest,
+      String ruleSet,
+      String combinationSet,
+      Assessment assessment) {
+    ObjectNode root = NODES.objectNode();
+    root.put("format", "spanledger-results");
+    root.put("formatVersion", FORMAT_VERSION);
+    root.put("title", title);
+    root.put("inputSha256", inputDigest);
+    root.put("rules", ruleSet);
+    root.put("combinations", combinationSet);
+    ArrayNode cautions = root.putArray("cautions");
+    Cautions.LINES.forEach(cautions::add);
+    ObjectNode counts = root.putObject("counts");
+    for (Status status : Status.values()) {
+      counts.put(key(status), assessment.count(status));
+    }
+    ObjectNode proof = root.putObject("proof");
+    proof.put("casesSolved", assessment.proof().cases());
+    proof.put("freedoms", assessment.proof().freedoms());
+    proof.put("worstResidualPerLoad", assessment.proof().worstResidual());
+    ArrayNode verdicts = root.putArray("verdicts");
+    assessment.verdicts().forEach(v -> verdicts.add(verdict(v)));
+    try {
+      return new ObjectMapper()
+              .enable(SerializationFeature.INDENT_OUTPUT)
+              .writeValueAsString(root)
+              .replace("\r\n", "\n")
+          + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("A tree of plain nodes can always be written.", e);
+    }
+  }
+
+  private static ObjectNode verdict(Verdict verdict) {
+    ObjectNode node = NODES.objectNode();
+    node.put("group", verdict.group().words());
+    node.put("check", verdict.check());
+    node.put("subject", verdict.subject());
+    node.put("status", key(verdict.status()));
+    number(node, "demand", verdict.demand());
+    number(node, "capacity", verdict.capacity());
+    node.put("unit", verdict.unit());
+    number(node, "utilisation", verdict.utilisation());
+    verdict.governing().ifPresent(g -> governing(node, g));
+    if (!verdict.remark().isEmpty()) {
+      node.put("remark", verdict.remark());
+    }
+    return node;
+  }
+
+  private static void governing(ObjectNode node, Governing governing) {
+    node.put("combination", governing.instance().combination().name());
+    governing
+        .instance()
+        .standing()
+        .ifPresent(
+            s -> {
+              ObjectNode place = node.putObject("loadStandsAt");
+              place.put("segment", s.lane().segment().name());
+              place.put("at", s.at());
+            });
+    ObjectNode cut = node.putObject("cut");
+    cut.put("segment", governing.station().segment().name());
+    cut.put("x", governing.station().x());
+  }
+
+  private static void number(ObjectNode node, String name, double value) {
+    if (Double.isFinite(value)) {
+      node.put(name, value);
+    }
+  }
+
+  private static String key(Status status) {
+    return switch (status) {
+      case PASSED -> "passed";
+      case FAILED -> "failed";
+      case NOT_CHECKED -> "notChecked";
+      case DEMAND -> "demand";
+    };
+  }
+}

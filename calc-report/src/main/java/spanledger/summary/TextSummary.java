@@ -1,0 +1,123 @@
+package spanledger.summary;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import spanledger.verdict.Assessment;
+import spanledger.verdict.CheckGroup;
+import spanledger.verdict.Status;
+import spanledger.verdict.Verdict;
+
+/** The result at a glance, for a terminal. */
+public final class TextSummary {
+
+  private static final int MOST_ROWS = 12;
+  private static final String RULE = "-".repeat(100);
+
+  private TextSummary() {}
+
+  /**
+   * The summary.
+   *
+   * @param title the job's title
+   * @param rules the rule set and combination set, in words
+   */
+  public static String of(String title, String rules, Assessment assessment) {
+    StringBuilder text = new StringBuilder();
+    line(text, title);
+    line(text, rules);
+    line(
+        text,
+        assessment.frame().members().size()
+            + " members, "
+            + assessment.frame().nodes().size()
+            + " nodes, "
+            + assessment.actions().combinations().size()
+            + " combinations; equilibrium met to "
+            + String.format(Locale.ROOT, "%.1e", assessment.proof().worstResidual())
+            + " of the loads");
+    line(text, RULE);
+    ranked(text, assessment);
+    demands(text, assessment);
+    notChecked(text, assessment);
+    line(text, RULE);
+    line(text, closing(assessment));
+    for (String caution : Cautions.LINES) {
+      line(text, caution);
+    }
+    return text.toString();
+  }
+
+  private static void ranked(StringBuilder text, Assessment assessment) {
+    List<Verdict> ranked =
+        assessment.verdicts().stream()
+            .filter(v -> v.status() == Status.PASSED || v.status() == Status.FAILED)
+            .sorted(Comparator.comparingDouble(Verdict::utilisation).reversed())
+            .toList();
+    line(text, String.format(Locale.ROOT, "%-6s %-5s %-26s %-24s %s", "used", "", "check", "on", "where"));
+    long failed = assessment.count(Status.FAILED);
+    long shown = Math.min(ranked.size(), Math.max(MOST_ROWS, failed));
+    ranked.stream().limit(shown).forEach(v -> row(text, v));
+    if (ranked.size() > shown) {
+      line(text, "  ... and " + (ranked.size() - shown) + " more, all below, in the workbook");
+    }
+  }
+
+  private static void row(StringBuilder text, Verdict verdict) {
+    line(
+        text,
+        String.format(
+            Locale.ROOT,
+            "%5.1f%% %-5s %-26s %-24s %s",
+            100 * verdict.utilisation(),
+            verdict.status().words(),
+            verdict.check(),
+            verdict.subject(),
+            verdict
+                .governing()
+                .map(g -> g.instance().words() + "; cut at " + g.station().words())
+                .orElse("")));
+  }
+
+  private static void demands(StringBuilder text, Assessment assessment) {
+    List<Verdict> demands =
+        assessment.verdicts().stream()
+            .filter(v -> v.status() == Status.DEMAND && v.group() != CheckGroup.SUPPORT)
+            .toList();
+    if (demands.isEmpty()) {
+      return;
+    }
+    line(text, RULE);
+    line(text, "Handed on to other checks:");
+    for (Verdict v : demands) {
+      line(
+          text,
+          String.format(
+              Locale.ROOT, "  %-26s %-24s %.4g %s", v.check(), v.subject(), v.demand(), v.unit()));
+    }
+  }
+
+  private static void notChecked(StringBuilder text, Assessment assessment) {
+    if (assessment.count(Status.NOT_CHECKED) == 0) {
+      return;
+    }
+    line(text, RULE);
+    line(text, "NOT CHECKED:");
+    assessment.verdicts().stream()
+        .filter(v -> v.status() == Status.NOT_CHECKED)
+        .forEach(v -> line(text, "  " + v.check() + ", " + v.subject() + ": " + v.remark()));
+  }
+
+  private static String closing(Assessment assessment) {
+    return assessment.count(Status.PASSED)
+        + " passed, "
+        + assessment.count(Status.FAILED)
+        + " FAILED, "
+        + assessment.count(Status.NOT_CHECKED)
+        + " NOT CHECKED";
+  }
+
+  private static void line(StringBuilder text, String line) {
+    text.append(line).append('\n');
+  }
+}
