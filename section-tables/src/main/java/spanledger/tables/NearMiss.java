@@ -29,9 +29,9 @@ public final class NearMiss {
                 .thenComparing(Comparator.naturalOrder()));
   }
 
-  /** The question to end a message with, or nothing. */
+  /** The question to begin a remedy with, or nothing. */
   static String question(String word, Collection<String> known) {
-    return of(word, known).map(name -> " Did you mean " + name + "?").orElse("");
+    return of(word, known).map(name -> "Did you mean " + name + "? ").orElse("");
   }
 
   private static int distance(LevenshteinDistance distance, String word, String name) {

@@ -40,15 +40,15 @@ public final class QuantityReader {
       throw fault(
           text, "is not a number; decimals take one point, and thousands no sign", expected);
     }
-    BigDecimal number = number(matcher.group(1), text);
+    BigDecimal number = number(matcher.group(1), text, expected);
     if (matcher.group(2) != null) {
-      BigDecimal divisor = number(matcher.group(2), text);
+      BigDecimal divisor = number(matcher.group(2), text, expected);
       if (divisor.signum() == 0) {
         throw fault(text, "divides by zero", expected);
       }
       number = number.divide(divisor, MathContext.DECIMAL128);
     }
-    UnitExpression unit = unit(unitText, text);
+    UnitExpression unit = unit(unitText, text, expected);
     if (!unit.dimension().equals(expected)) {
       String found =
           unitText.isEmpty() ? "has no unit" : "is " + DimensionWords.name(unit.dimension());
@@ -57,20 +57,21 @@ public final class QuantityReader {
     return finite(inCoreUnits(number, unit), text, expected);
   }
 
-  private static BigDecimal number(String digits, String text) {
+  private static BigDecimal number(String digits, String text, Dimension expected) {
     double rounded = Double.parseDouble(digits);
     if (!Double.isFinite(rounded)) {
-      throw new QuantityFormatException("\"" + text + "\" is too large a number.");
+      throw fault(text, "is too large a number", expected);
     }
     // A number too small for a double would take unbounded work to handle exactly.
     return rounded == 0 ? BigDecimal.ZERO : new BigDecimal(digits);
   }
 
-  private static UnitExpression unit(String unitText, String text) {
+  private static UnitExpression unit(String unitText, String text, Dimension expected) {
     try {
       return unitText.isEmpty() ? UnitExpression.NONE : UnitExpression.parse(unitText);
     } catch (QuantityFormatException e) {
-      throw new QuantityFormatException("\"" + text + "\": " + e.getMessage());
+      throw new QuantityFormatException(
+          "\"" + text + "\": " + e.found(), DimensionWords.nameAndExample(expected), e.remedy());
     }
   }
 
@@ -94,6 +95,6 @@ public final class QuantityReader {
 
   private static QuantityFormatException fault(String text, String what, Dimension expected) {
     return new QuantityFormatException(
-        "\"" + text + "\" " + what + "; expected " + DimensionWords.nameAndExample(expected) + ".");
+        "\"" + text + "\" " + what, DimensionWords.nameAndExample(expected), "");
   }
 }

@@ -47,17 +47,16 @@ record UnitExpression(Unit<?> unit, Dimension dimension) {
     Matcher matcher = FACTOR.matcher(factor);
     if (!matcher.matches()) {
       throw new QuantityFormatException(
-          "The unit \"" + whole + "\" is not understood; write it like kN/m2 or kN*m/rad.");
+          "the unit \"" + whole + "\" is not understood", "", "Write it like kN/m2 or kN*m/rad.");
     }
     String symbol = matcher.group(1);
     KnownUnits.Known known = KnownUnits.bySymbol().get(symbol);
     if (known == null) {
       throw new QuantityFormatException(
-          "The unit \""
-              + symbol
-              + "\" is unknown."
-              + NearMiss.question(symbol, KnownUnits.bySymbol().keySet())
-              + " Known units: "
+          "the unit \"" + symbol + "\" is unknown",
+          "",
+          NearMiss.question(symbol, KnownUnits.bySymbol().keySet())
+              + "Known units: "
               + String.join(", ", KnownUnits.bySymbol().keySet())
               + ".");
     }

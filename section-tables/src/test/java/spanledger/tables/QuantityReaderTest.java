@@ -112,11 +112,11 @@ class QuantityReaderTest {
         "NaN mm | length | \"NaN mm\" does not begin with a number; expected a length, for example 1200 mm.",
         "1,5 kN | force | \"1,5 kN\" is not a number; decimals take one point, and thousands no sign; expected a force, for example 1.1 kN.",
         "1.2.3 kN | force | \"1.2.3 kN\" is not a number; decimals take one point, and thousands no sign; expected a force, for example 1.1 kN.",
-        "1e999 mm | length | \"1e999 mm\" is too large a number.",
+        "1e999 mm | length | \"1e999 mm\" is too large a number; expected a length, for example 1200 mm.",
         "1e308 m | length | \"1e308 m\" is too large a number; expected a length, for example 1200 mm.",
         "1/0 | number | \"1/0\" divides by zero; expected a plain number, ratio or angle, for example 1.5, 1/200, 30 deg.",
-        "3 m2m | area | \"3 m2m\": The unit \"m2m\" is not understood; write it like kN/m2 or kN*m/rad.",
-        "3 kN/ | force | \"3 kN/\": The unit \"kN/\" is not understood; write it like kN/m2 or kN*m/rad.",
+        "3 m2m | area | \"3 m2m\": the unit \"m2m\" is not understood; expected an area, for example 480 mm2. Write it like kN/m2 or kN*m/rad.",
+        "3 kN/ | force | \"3 kN/\": the unit \"kN/\" is not understood; expected a force, for example 1.1 kN. Write it like kN/m2 or kN*m/rad.",
       })
   void faultsAreToldInOneLine(String text, String kind, String message) {
     assertThatThrownBy(() -> QuantityReader.read(text, dimension(kind)))
@@ -128,7 +128,9 @@ class QuantityReaderTest {
   void anUnknownUnitIsNamedWithTheOneProbablyMeant() {
     assertThatThrownBy(() -> QuantityReader.read("3 kn", Dimension.FORCE))
         .isInstanceOf(QuantityFormatException.class)
-        .hasMessageStartingWith("\"3 kn\": The unit \"kn\" is unknown. Did you mean kN?")
+        .hasMessageStartingWith(
+            "\"3 kn\": the unit \"kn\" is unknown; expected a force, for example 1.1 kN."
+                + " Did you mean kN?")
         .hasMessageContaining("Known units: %, GPa, Hz");
   }
 
