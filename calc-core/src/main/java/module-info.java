@@ -21,5 +21,6 @@ module spanledger.core {
   exports spanledger.quantity;
   exports spanledger.resistance;
   exports spanledger.section;
+  exports spanledger.section.outline;
   exports spanledger.verdict;
 }

@@ -11,8 +11,7 @@ import spanledger.frame.Vector;
  * @param direction the global direction it is measured along, of length 1
  * @param governing where the worst was found
  */
-public record DeflectionFinding(
-    Member member, Kind kind, Vector direction, Governing governing) {
+public record DeflectionFinding(Member member, Kind kind, Vector direction, Governing governing) {
 
   /** How a deflection is measured. */
   public enum Kind {

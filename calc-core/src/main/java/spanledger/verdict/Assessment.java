@@ -25,7 +25,8 @@ public record Assessment(
    * How well the solution meets equilibrium.
    *
    * @param cases the number of load cases solved
-   * @param worstResidual the greatest out-of-balance force or moment at any node, per size of the loads there
+   * @param worstResidual the greatest out-of-balance force or moment at any node, per size of the
+   *     loads there
    * @param freedoms the number of unknown movements
    */
   public record Proof(int cases, double worstResidual, int freedoms) {}

@@ -1,0 +1,95 @@
+package spanledger.section.outline;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Builds rings the way extrusions are drawn: sharp corners first, then a radius and a face name
+ * where wanted.
+ */
+public final class RoundedPolygon {
+
+  private record Corner(Point at, double radius, String face) {}
+
+  private final List<Corner> corners = new ArrayList<>();
+
+  /** Starts with no corners. */
+  public RoundedPolygon() {}
+
+  /** Adds a sharp corner. */
+  public RoundedPolygon corner(double y, double z) {
+    return corner(y, z, 0);
+  }
+
+  /** Adds a corner rounded by an arc of the given radius, mm. */
+  public RoundedPolygon corner(double y, double z, double radius) {
+    corners.add(new Corner(new Point(y, z), radius, ""));
+    return this;
+  }
+
+  /** Gives the edge that leaves the latest corner a face name. */
+  public RoundedPolygon face(String name) {
+    Corner latest = corners.remove(corners.size() - 1);
+    corners.add(new Corner(latest.at(), latest.radius(), name));
+    return this;
+  }
+
+  /**
+   * The ring through the corners, back to the first.
+   *
+   * @throws InvalidOutlineException if a radius does not fit between its neighbours
+   */
+  public Ring close() {
+    int n = corners.size();
+    Point[] in = new Point[n];
+    Point[] out = new Point[n];
+    for (int i = 0; i < n; i++) {
+      Corner corner = corners.get(i);
+      Point back = corners.get((i + n - 1) % n).at().minus(corner.at());
+      Point on = corners.get((i + 1) % n).at().minus(corner.at());
+      double turn = Math.atan2(on.cross(back), on.dot(back));
+      double cut = corner.radius() == 0 ? 0 : corner.radius() / Math.abs(Math.tan(turn / 2));
+      in[i] = cut == 0 ? corner.at() : corner.at().plus(back.times(cut / back.length()));
+      out[i] = cut == 0 ? corner.at() : corner.at().plus(on.times(cut / on.length()));
+    }
+    List<Edge> edges = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      int next = (i + 1) % n;
+      Corner corner = corners.get(i);
+      if (corner.radius() > 0) {
+        Point on = corners.get(next).at().minus(corner.at());
+        Point from = corner.at().minus(corners.get((i + n - 1) % n).at());
+        double sweep = Math.atan2(from.cross(on), from.dot(on));
+        edges.add(new ArcEdge(in[i], out[i], Math.tan(sweep / 4), corner.face()));
+      }
+      addStraight(edges, corner, out[i], in[next], corners.get(next).at());
+    }
+    return new Ring(edges);
+  }
+
+  private static void addStraight(
+      List<Edge> edges, Corner corner, Point start, Point end, Point next) {
+    Point whole = next.minus(corner.at());
+    double left = end.minus(start).dot(whole) / whole.length();
+    double nothing = 1e-9 * whole.length();
+    if (left < -nothing) {
+      throw new InvalidOutlineException(
+          List.of(
+              new OutlineFault(
+                  corner.at(),
+                  "the corner radii here and at "
+                      + next
+                      + " need more room than the edge between them has. Use smaller radii.")));
+    }
+    if (left > nothing) {
+      edges.add(new StraightEdge(start, end, corner.face()));
+    } else if (!start.equals(end) && !edges.isEmpty()) {
+      // The arcs meet: let the earlier one end exactly where the later one starts.
+      Edge arc = edges.remove(edges.size() - 1);
+      edges.add(
+          arc instanceof ArcEdge bent
+              ? new ArcEdge(bent.start(), end, bent.bulge(), bent.face())
+              : new StraightEdge(arc.start(), end, arc.face()));
+    }
+  }
+}
