@@ -59,10 +59,10 @@ public final class CompiledProcedure {
   }
 
   /**
-   * Works out every step. Values outside the stated domain give NaN or infinite steps; see {@link
-   * #run} for the checked form.
+   * Works out every step. A step that has no value for these inputs becomes NaN, and so do the
+   * steps that need it; see {@link #run} for the checked form.
    *
-   * @param values inputs in their places on entry, steps in theirs on return; modified
+   * @param values finite inputs in their places on entry, steps in theirs on return; modified
    */
   public void evaluate(double[] values) {
     int place = procedure.inputs().size();

@@ -3,9 +3,9 @@ package spanledger.procedure;
 /**
  * The values an input may take, in core units.
  *
- * @param least the least value
+ * @param least the least value; may be negative infinity
  * @param leastIncluded whether the least value itself is allowed
- * @param greatest the greatest value, allowed if finite
+ * @param greatest the greatest value, allowed if finite; may be infinity
  */
 public record Domain(double least, boolean leastIncluded, double greatest) {
 
@@ -22,6 +22,13 @@ public record Domain(double least, boolean leastIncluded, double greatest) {
   /** From zero to one, both included. */
   public static final Domain FRACTION = new Domain(0, true, 1);
 
+  public Domain {
+    if (!(least < greatest)) {
+      throw new IllegalArgumentException(
+          "A domain must reach from less to more, found " + least + " to " + greatest + ".");
+    }
+  }
+
   /** Whether the value is in the domain; never for a number that is not finite. */
   public boolean contains(double value) {
     return Double.isFinite(value)
@@ -31,15 +38,14 @@ public record Domain(double least, boolean leastIncluded, double greatest) {
 
   /** The domain in words, to complete "must be ...". */
   public String words() {
-    if (equals(ANY)) {
+    boolean below = Double.isFinite(least);
+    boolean above = Double.isFinite(greatest);
+    if (!below && !above) {
       return "any finite number";
     }
-    String lower = (leastIncluded ? "at least " : "greater than ") + NumberText.exact(least);
-    if (Double.isInfinite(least)) {
-      return "at most " + NumberText.exact(greatest);
-    }
-    return Double.isInfinite(greatest)
-        ? lower
-        : lower + " and at most " + NumberText.exact(greatest);
+    String lower =
+        below ? (leastIncluded ? "at least " : "greater than ") + NumberText.exact(least) : "";
+    String upper = above ? "at most " + NumberText.exact(greatest) : "";
+    return lower + (below && above ? " and " : "") + upper;
   }
 }

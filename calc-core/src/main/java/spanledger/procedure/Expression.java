@@ -77,20 +77,12 @@ public sealed interface Expression
   /**
    * A literal number.
    *
-   * @param value finite, and exactly the number that its shortest decimal form of at most 15
-   *     significant digits reads back to (a spreadsheet keeps no more)
+   * @param value zero or between 1E-300 and 1E300 in size, and with at most 15 significant digits:
+   *     a spreadsheet keeps no more
    */
   record Constant(double value, Dimension dimension) implements Expression {
     public Constant {
-      if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("A constant must be finite, found " + value + ".");
-      }
-      if (NumberText.exact(value).replaceAll("E.*|[-.]", "").replaceAll("^0+", "").length() > 15) {
-        throw new IllegalArgumentException(
-            "The constant "
-                + value
-                + " has more than 15 significant digits; write it as a formula.");
-      }
+      SpreadsheetNumber.require("A constant", value);
     }
   }
 
@@ -151,13 +143,19 @@ public sealed interface Expression
   }
 
   /**
-   * A power. A negative base is only in the domain when the exponent is a whole number; zero to the
-   * power zero is never in the domain.
+   * A power. A negative base is only in the domain when the exponent is a whole constant; zero to
+   * the power zero, or to a negative power, is never in the domain.
    */
   record Power(Expression base, Expression exponent) implements Expression {
     public Power {
       DimensionMismatchException.requireNumber("an exponent", exponent);
-      if (!(exponent instanceof Constant)) {
+      if (exponent instanceof Constant fixed) {
+        if (fixed.value() == 0) {
+          throw new IllegalArgumentException(
+              SymbolicText.of(base) + " cannot be raised to the power zero; write the number 1.");
+        }
+        base.dimension().power(fixed.value());
+      } else {
         DimensionMismatchException.requireNumber("the base of a variable power", base);
       }
     }

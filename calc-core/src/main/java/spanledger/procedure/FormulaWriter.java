@@ -1,22 +1,40 @@
 package spanledger.procedure;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Writes a formula in some notation, with brackets only where that notation needs them.
  *
- * <p>A negation is bracketed wherever it is part of something else, and so is its operand unless
- * atomic: spreadsheets read {@code -a^2} as {@code (-a)^2}, mathematics as {@code -(a^2)}.
+ * <p>A negation is bracketed wherever it meets an operator, and so is its operand unless atomic:
+ * spreadsheets read {@code -a^2} as {@code (-a)^2}, mathematics as {@code -(a^2)}.
  */
 abstract class FormulaWriter {
 
-  private static final int SUM = 1;
-  private static final int PRODUCT = 2;
-  private static final int POWER = 3;
-  private static final int ATOM = 4;
+  static final int LOOSEST = 0;
+  static final int SUM = 1;
+  static final int PRODUCT = 2;
+  static final int POWER = 3;
+  static final int ATOM = 4;
 
-  abstract String constant(Expression.Constant constant);
+  /**
+   * A written part.
+   *
+   * @param binding how tightly the part holds together, from {@link #LOOSEST} to {@link #ATOM}
+   */
+  record Part(String text, int binding) {
+
+    /** A number, symbol or call; a negative number must not run into an operator. */
+    static Part atom(String text) {
+      return new Part(text, text.startsWith("-") ? LOOSEST : ATOM);
+    }
+
+    /** The text for a place that needs parts to hold together at least so tightly. */
+    String in(int needed) {
+      return binding < needed ? "(" + text + ")" : text;
+    }
+  }
+
+  abstract Part constant(Expression.Constant constant);
 
   abstract String pi();
 
@@ -24,13 +42,13 @@ abstract class FormulaWriter {
 
   abstract String times();
 
-  abstract String function(MathFunction function, List<String> arguments);
+  abstract Part call(MathFunction function, List<Part> arguments);
 
   abstract String extreme(boolean largest, List<String> operands);
 
   abstract String choice(String condition, String whenTrue, String whenFalse);
 
-  abstract String interpolation(Interpolation table, String argument);
+  abstract String interpolation(Interpolation table, Part argument);
 
   abstract String relation(Condition.Relation relation);
 
@@ -40,72 +58,53 @@ abstract class FormulaWriter {
 
   abstract String not(String operand);
 
+  Part power(Expression.Power power, Part base, Part exponent) {
+    return new Part(base.in(ATOM) + "^" + exponent.in(ATOM), POWER);
+  }
+
   final String write(Expression expression) {
-    return expression instanceof Expression.Negation e
-        ? "-" + bracketed(e.operand(), ATOM)
-        : bracketed(expression, 0);
+    return part(expression).text();
   }
 
-  private String bracketed(Expression expression, int needed) {
-    String text = plain(expression);
-    return binding(expression, text) < needed ? "(" + text + ")" : text;
-  }
-
-  private static int binding(Expression expression, String text) {
-    if (expression instanceof Expression.Sum || expression instanceof Expression.Difference) {
-      return SUM;
-    } else if (expression instanceof Expression.Product
-        || expression instanceof Expression.Quotient) {
-      return PRODUCT;
-    } else if (expression instanceof Expression.Power) {
-      return POWER;
-    }
-    // Negations bracket themselves; a negative number must not run into an operator.
-    return text.startsWith("-") ? 0 : ATOM;
-  }
-
-  private String plain(Expression expression) {
+  private Part part(Expression expression) {
     if (expression instanceof Expression.Constant e) {
       return constant(e);
     } else if (expression instanceof Expression.Pi) {
-      return pi();
+      return Part.atom(pi());
     } else if (expression instanceof Reference e) {
-      return reference(e);
+      return Part.atom(reference(e));
     } else if (expression instanceof Expression.Negation e) {
-      return "(-" + bracketed(e.operand(), ATOM) + ")";
+      return new Part("-" + part(e.operand()).in(ATOM), LOOSEST);
     } else if (expression instanceof Expression.Sum e) {
-      return bracketed(e.left(), SUM) + "+" + bracketed(e.right(), SUM + 1);
+      return binary(SUM, e.left(), "+", e.right());
     } else if (expression instanceof Expression.Difference e) {
-      return bracketed(e.left(), SUM) + "-" + bracketed(e.right(), SUM + 1);
+      return binary(SUM, e.left(), "-", e.right());
     } else if (expression instanceof Expression.Product e) {
-      return bracketed(e.left(), PRODUCT) + times() + bracketed(e.right(), PRODUCT + 1);
+      return binary(PRODUCT, e.left(), times(), e.right());
     } else if (expression instanceof Expression.Quotient e) {
-      return bracketed(e.left(), PRODUCT) + "/" + bracketed(e.right(), PRODUCT + 1);
+      return binary(PRODUCT, e.left(), "/", e.right());
     } else if (expression instanceof Expression.Power e) {
-      return bracketed(e.base(), ATOM) + "^" + bracketed(e.exponent(), ATOM);
+      return power(e, part(e.base()), part(e.exponent()));
     } else if (expression instanceof Expression.Call e) {
-      return function(e.function(), all(e.arguments()));
+      return call(e.function(), e.arguments().stream().map(this::part).toList());
     } else if (expression instanceof Expression.Extreme e) {
-      return extreme(e.largest(), all(e.operands()));
+      return Part.atom(extreme(e.largest(), e.operands().stream().map(this::write).toList()));
     } else if (expression instanceof Expression.Choice e) {
-      return choice(write(e.condition()), write(e.whenTrue()), write(e.whenFalse()));
+      return Part.atom(choice(write(e.condition()), write(e.whenTrue()), write(e.whenFalse())));
     } else if (expression instanceof Interpolation e) {
-      return interpolation(e, bracketed(e.argument(), ATOM));
+      return Part.atom(interpolation(e, part(e.argument())));
     }
     throw new IllegalStateException("Unknown formula " + expression);
   }
 
-  private List<String> all(List<Expression> expressions) {
-    List<String> texts = new ArrayList<>();
-    for (Expression expression : expressions) {
-      texts.add(write(expression));
-    }
-    return texts;
+  /** The right part binds tighter than the operator, so {@code a-(b-c)} keeps its brackets. */
+  private Part binary(int operator, Expression left, String sign, Expression right) {
+    return new Part(part(left).in(operator) + sign + part(right).in(operator + 1), operator);
   }
 
   final String write(Condition condition) {
     if (condition instanceof Condition.Comparison c) {
-      return bracketed(c.left(), SUM) + relation(c.relation()) + bracketed(c.right(), SUM);
+      return part(c.left()).in(SUM) + relation(c.relation()) + part(c.right()).in(SUM);
     } else if (condition instanceof Condition.Both c) {
       return both(write(c.first()), write(c.second()));
     } else if (condition instanceof Condition.Either c) {

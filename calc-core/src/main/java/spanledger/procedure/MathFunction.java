@@ -56,6 +56,8 @@ public enum MathFunction {
     } else if (rule == Rule.ANGLE_OF) {
       DimensionMismatchException.requireAlike(
           "take the angle of", arguments.get(0), arguments.get(1));
+    } else if (rule == Rule.ROOT) {
+      dimensionOf(arguments);
     }
   }
 

@@ -21,8 +21,8 @@ public final class NumericText extends PrintedFormula {
   }
 
   @Override
-  String constant(Expression.Constant constant) {
-    return NumberText.exact(constant.value());
+  Part constant(Expression.Constant constant) {
+    return Part.atom(NumberText.exact(constant.value()));
   }
 
   @Override

@@ -1,6 +1,7 @@
 package spanledger.procedure;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What symbolic and numeric printing have in common. */
 abstract class PrintedFormula extends FormulaWriter {
@@ -16,8 +17,9 @@ abstract class PrintedFormula extends FormulaWriter {
   }
 
   @Override
-  String function(MathFunction function, List<String> arguments) {
-    return function.printedName() + "(" + String.join("; ", arguments) + ")";
+  Part call(MathFunction function, List<Part> arguments) {
+    String inside = arguments.stream().map(Part::text).collect(Collectors.joining("; "));
+    return Part.atom(function.printedName() + "(" + inside + ")");
   }
 
   @Override
@@ -31,8 +33,8 @@ abstract class PrintedFormula extends FormulaWriter {
   }
 
   @Override
-  String interpolation(Interpolation table, String argument) {
-    return "table(" + argument + ")";
+  String interpolation(Interpolation table, Part argument) {
+    return "table(" + argument.text() + ")";
   }
 
   @Override

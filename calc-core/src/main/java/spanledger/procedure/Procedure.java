@@ -1,9 +1,7 @@
 package spanledger.procedure;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 
@@ -16,13 +14,16 @@ import spanledger.quantity.Dimension;
  * @param name a short name without spaces, unique among procedures
  * @param title what the procedure works out
  * @param inputs the inputs in order
- * @param steps the steps in order
+ * @param steps the steps in order; each uses only inputs and steps before it
  */
 public record Procedure(String name, String title, List<Input> inputs, List<Step> steps) {
 
   public Procedure {
     inputs = List.copyOf(inputs);
     steps = List.copyOf(steps);
+    SymbolTable symbols = new SymbolTable(name);
+    inputs.forEach(symbols::define);
+    steps.forEach(symbols::define);
   }
 
   /** Starts a procedure. */
@@ -60,18 +61,24 @@ public record Procedure(String name, String title, List<Input> inputs, List<Step
     private final String title;
     private final List<Input> inputs = new ArrayList<>();
     private final List<Step> steps = new ArrayList<>();
-    private final Map<String, Reference> known = new HashMap<>();
+    private final SymbolTable symbols;
 
     private Builder(String name, String title) {
       this.name = name;
       this.title = title;
+      symbols = new SymbolTable(name);
     }
 
-    /** Declares an input. */
+    /**
+     * Declares an input.
+     *
+     * @throws IllegalArgumentException if the symbol is taken
+     */
     public Reference input(String symbol, String words, Dimension dimension, Domain domain) {
-      Reference reference = remember(symbol, dimension);
-      inputs.add(new Input(reference, words, domain));
-      return reference;
+      Input input = new Input(new Reference(symbol, dimension), words, domain);
+      symbols.define(input);
+      inputs.add(input);
+      return input.symbol();
     }
 
     /** Declares an input that may be any finite number. */
@@ -88,48 +95,15 @@ public record Procedure(String name, String title, List<Input> inputs, List<Step
      */
     public Reference step(
         String symbol, String words, Dimension dimension, Expression formula, Source source) {
-      if (!formula.dimension().equals(dimension)) {
-        throw new DimensionMismatchException(
-            "Step "
-                + symbol
-                + " of "
-                + name
-                + " should be in "
-                + dimension
-                + ", but its formula "
-                + SymbolicText.of(formula)
-                + " is in "
-                + formula.dimension()
-                + ".");
-      }
-      References.of(formula).forEach(this::requireKnown);
-      Reference reference = remember(symbol, dimension);
-      steps.add(new Step(reference, words, formula, source));
-      return reference;
+      Step step = new Step(new Reference(symbol, dimension), words, formula, source);
+      symbols.define(step);
+      steps.add(step);
+      return step.symbol();
     }
 
     /** Finishes the procedure. */
     public Procedure build() {
       return new Procedure(name, title, inputs, steps);
-    }
-
-    private void requireKnown(Reference reference) {
-      if (!reference.equals(known.get(reference.symbol()))) {
-        throw new IllegalArgumentException(
-            "A step of "
-                + name
-                + " uses "
-                + reference.symbol()
-                + ", which is not defined before it.");
-      }
-    }
-
-    private Reference remember(String symbol, Dimension dimension) {
-      Reference reference = new Reference(symbol, dimension);
-      if (known.putIfAbsent(symbol, reference) != null) {
-        throw new IllegalArgumentException("Procedure " + name + " defines " + symbol + " twice.");
-      }
-      return reference;
     }
   }
 }

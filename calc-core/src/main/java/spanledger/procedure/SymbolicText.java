@@ -10,11 +10,14 @@ public final class SymbolicText extends PrintedFormula {
     return new SymbolicText().write(expression);
   }
 
+  /** A unit is a product with its number: {@code x/(5 N/mm)}. */
   @Override
-  String constant(Expression.Constant constant) {
+  Part constant(Expression.Constant constant) {
     String unit = constant.dimension().coreUnit();
-    String number = NumberText.exact(constant.value());
-    return unit.isEmpty() ? number : number + " " + unit;
+    Part number = Part.atom(NumberText.exact(constant.value()));
+    return unit.isEmpty()
+        ? number
+        : new Part(number.text() + " " + unit, Math.min(number.binding(), PRODUCT));
   }
 
   @Override
