@@ -18,15 +18,19 @@ import spanledger.quantity.Dimension;
  *
  * <p>Local x runs from the first to the second end. Without roll, z lies in the upright plane
  * through the segment and points up, and y completes a right-handed set; for an upright segment y
- * is global Y. Roll turns y towards z about x.
+ * is as near to global Y as it can be across the segment. Roll turns y towards z about x; the
+ * section's principal axes are turned further by α, so that y and z bend apart from each other.
  *
- * <p>Inputs: node places X_1..Z_2, arms a_X1..a_Z2 (from node to member end), roll β. Steps end in
- * L and the direction cosines x_X, x_Y, x_Z, y_X ... z_Z.
+ * <p>Inputs: node places X_1..Z_2, arms a_X1..a_Z2 (from node to member end), roll β, α. Steps end
+ * in L and the direction cosines x_X, x_Y, x_Z, y_X ... z_Z.
  */
 public final class SegmentGeometry {
 
-  /** Below this level length per length a segment counts as upright. */
-  private static final double UPRIGHT = 1e-6;
+  /**
+   * Below this level length per length a segment counts as upright: a leg a millimetre per metre
+   * out of plumb keeps the axes of a plumb one, however its coordinates were rounded.
+   */
+  private static final double UPRIGHT = 1e-3;
 
   /** The definition. */
   public static final Procedure PROCEDURE = procedure();
@@ -56,6 +60,8 @@ public final class SegmentGeometry {
               "a_" + axes[i] + "2", "arm at the second node along " + axes[i], Dimension.LENGTH);
     }
     Reference roll = p.input("β", "roll about the segment's axis", Dimension.NONE);
+    Reference principal =
+        p.input("α", "turn of the section's principal axes from its outline's", Dimension.NONE);
     Reference[] delta = new Reference[3];
     for (int i = 0; i < 3; i++) {
       delta[i] =
@@ -84,27 +90,45 @@ public final class SegmentGeometry {
             Dimension.NONE,
             sqrt(x[0].pow(2).plus(x[1].pow(2))),
             MechanicsSources.GEOMETRY);
+    Reference across =
+        p.step(
+            "c_v",
+            "run across global Y per length",
+            Dimension.NONE,
+            sqrt(x[0].pow(2).plus(x[2].pow(2))),
+            MechanicsSources.GEOMETRY);
     Condition sloping = greater(level, number(UPRIGHT));
-    Expression[] y0 = {
-      choose(sloping, x[1].negated().over(level), number(0)),
-      choose(sloping, x[0].over(level), number(1)),
-      number(0)
+    Reference[] z0 = {
+      cosine(
+          p,
+          "z0_X",
+          choose(sloping, x[2].times(x[0]).over(level).negated(), x[2].over(across).negated())),
+      cosine(p, "z0_Y", choose(sloping, x[2].times(x[1]).over(level).negated(), number(0))),
+      cosine(p, "z0_Z", choose(sloping, level, x[0].over(across)))
     };
-    Reference y0x = cosine(p, "y0_X", y0[0]);
-    Reference y0y = cosine(p, "y0_Y", y0[1]);
-    Reference z0x = cosine(p, "z0_X", x[2].times(y0y).negated());
-    Reference z0y = cosine(p, "z0_Y", x[2].times(y0x));
-    Reference z0z = cosine(p, "z0_Z", x[0].times(y0y).minus(x[1].times(y0x)));
+    Reference[] y0 = new Reference[3];
+    for (int i = 0; i < 3; i++) {
+      int next = (i + 1) % 3;
+      int last = (i + 2) % 3;
+      y0[i] = cosine(p, "y0_" + axes[i], z0[next].times(x[last]).minus(z0[last].times(x[next])));
+    }
+    Reference turn =
+        p.step(
+            "β_p",
+            "roll of the principal axes",
+            Dimension.NONE,
+            roll.plus(principal),
+            MechanicsSources.GEOMETRY);
     Reference c =
-        p.step("cosβ", "cosine of roll", Dimension.NONE, cos(roll), MechanicsSources.GEOMETRY);
+        p.step("c_β", "cosine of the turn", Dimension.NONE, cos(turn), MechanicsSources.GEOMETRY);
     Reference s =
-        p.step("sinβ", "sine of roll", Dimension.NONE, sin(roll), MechanicsSources.GEOMETRY);
-    cosine(p, "y_X", y0x.times(c).plus(z0x.times(s)));
-    cosine(p, "y_Y", y0y.times(c).plus(z0y.times(s)));
-    cosine(p, "y_Z", z0z.times(s));
-    cosine(p, "z_X", z0x.times(c).minus(y0x.times(s)));
-    cosine(p, "z_Y", z0y.times(c).minus(y0y.times(s)));
-    cosine(p, "z_Z", z0z.times(c));
+        p.step("s_β", "sine of the turn", Dimension.NONE, sin(turn), MechanicsSources.GEOMETRY);
+    for (int i = 0; i < 3; i++) {
+      cosine(p, "y_" + axes[i], y0[i].times(c).plus(z0[i].times(s)));
+    }
+    for (int i = 0; i < 3; i++) {
+      cosine(p, "z_" + axes[i], z0[i].times(c).minus(y0[i].times(s)));
+    }
     return p.build();
   }
 

@@ -1,0 +1,77 @@
+package spanledger.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import spanledger.frame.Vector;
+
+/**
+ * Finds turns of nodes on which no stiffness acts, about any axis.
+ *
+ * <p>The stiffness of a frame is a sum of parts that cannot be negative. If a node's own 3 x 3
+ * block of turning stiffness vanishes for an axis, every part does, so turning the node about that
+ * axis strains nothing anywhere: the turn may be held without changing anything else.
+ */
+final class IdleTurns {
+
+  /** Parts below this share of the node's greatest are rounding (double carries 2e-16). */
+  private static final double ROUNDING = 1e-12;
+
+  /**
+   * An axis to hold.
+   *
+   * @param node place of the node
+   * @param axis global, of length 1
+   * @param stiffness any positive size; chosen like the stiffness around it
+   */
+  record Hold(int node, Vector axis, double stiffness) {}
+
+  private IdleTurns() {}
+
+  static List<Hold> find(NodeStiffness stiffness, Holds holds, int nodeCount) {
+    List<Hold> found = new ArrayList<>();
+    for (int node = 0; node < nodeCount; node++) {
+      if (stiffness.longest(node) > 0) {
+        addIdle(node, stiffness, holds, found);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  private static void addIdle(int node, NodeStiffness stiffness, Holds holds, List<Hold> found) {
+    int[] free = new int[3];
+    int count = 0;
+    for (int i = 0; i < 3; i++) {
+      if (!holds.isFixed(6 * node + 3 + i)) {
+        free[count++] = i;
+      }
+    }
+    if (count == 0) {
+      return;
+    }
+    double[][] part = new double[count][count];
+    for (int i = 0; i < count; i++) {
+      for (int j = 0; j < count; j++) {
+        part[i][j] = stiffness.turn(node, free[i], free[j]);
+      }
+      part[i][i] += holds.spring(6 * node + 3 + free[i]);
+    }
+    EigenDecomposition eigen = new EigenDecomposition(new Array2DRowRealMatrix(part, false));
+    double greatest = 0;
+    for (double value : eigen.getRealEigenvalues()) {
+      greatest = Math.max(greatest, value);
+    }
+    double like = stiffness.shift(node) * Math.pow(stiffness.longest(node), 2);
+    for (int k = 0; k < count; k++) {
+      if (eigen.getRealEigenvalue(k) <= ROUNDING * greatest) {
+        double[] turn = new double[3];
+        for (int i = 0; i < count; i++) {
+          turn[free[i]] = eigen.getEigenvector(k).getEntry(i);
+        }
+        Vector axis = new Vector(turn[0], turn[1], turn[2]);
+        found.add(new Hold(node, axis, greatest > 0 ? greatest : like));
+      }
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package spanledger.analysis;
+
+import java.util.Arrays;
+import spanledger.frame.Frame;
+import spanledger.frame.Segment;
+
+/** Which nodes are joined by segments; neighbours are in rising order. */
+final class NodeGraph {
+
+  private final int[][] neighbours;
+
+  private NodeGraph(int[][] neighbours) {
+    this.neighbours = neighbours;
+  }
+
+  static NodeGraph of(Frame frame) {
+    int count = frame.nodes().size();
+    int[] degree = new int[count];
+    int[] first = new int[frame.segments().size()];
+    int[] second = new int[first.length];
+    for (Segment segment : frame.segments()) {
+      int i = segment.index();
+      first[i] = frame.indexOf(segment.first());
+      second[i] = frame.indexOf(segment.second());
+      degree[first[i]]++;
+      degree[second[i]]++;
+    }
+    int[][] lists = new int[count][];
+    for (int node = 0; node < count; node++) {
+      lists[node] = new int[degree[node]];
+    }
+    int[] filled = new int[count];
+    for (int i = 0; i < first.length; i++) {
+      lists[first[i]][filled[first[i]]++] = second[i];
+      lists[second[i]][filled[second[i]]++] = first[i];
+    }
+    for (int node = 0; node < count; node++) {
+      int self = node;
+      lists[node] = Arrays.stream(lists[node]).filter(n -> n != self).sorted().distinct().toArray();
+    }
+    return new NodeGraph(lists);
+  }
+
+  int size() {
+    return neighbours.length;
+  }
+
+  int[] neighbours(int node) {
+    return neighbours[node];
+  }
+}
