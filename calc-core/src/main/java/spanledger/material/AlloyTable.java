@@ -62,8 +62,8 @@ public record AlloyTable(List<Alloy> rows) {
       throw new IllegalArgumentException(
           "Alloy "
               + designation
-              + " has no strengths for a "
-              + form.words()
+              + " has no strengths for "
+              + form.withArticle()
               + "; published: "
               + forms
               + ".");
@@ -82,8 +82,8 @@ public record AlloyTable(List<Alloy> rows) {
                 new IllegalArgumentException(
                     "Alloy "
                         + formed.get(0).designation()
-                        + " has no strengths for a "
-                        + form.words()
+                        + " has no strengths for "
+                        + form.withArticle()
                         + " with a wall of "
                         + ThicknessRange.text(thickness)
                         + "; published: "

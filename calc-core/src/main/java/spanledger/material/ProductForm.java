@@ -17,4 +17,9 @@ public enum ProductForm {
   public String words() {
     return words;
   }
+
+  /** The form in words with its article, for use in a sentence. */
+  String withArticle() {
+    return (this == OPEN_PROFILE ? "an " : "a ") + words;
+  }
 }

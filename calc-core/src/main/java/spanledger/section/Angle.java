@@ -205,12 +205,15 @@ public record Angle(double depth, double width, double thickness) implements Sha
   private static void shear(SectionSteps p, Reference h, Reference b, Reference t) {
     Reference leg =
         p.step("A_leg", "area of the shorter leg", min(h, b).times(t), SectionSources.GEOMETRY);
+    Reference legs =
+        p.step("n", "shorter over longer leg", min(h, b).over(max(h, b)), SectionSources.GEOMETRY);
     Source deformation =
         Source.derived(
-            "Shorter leg alone as a rectangle; exact for thin equal legs, else on the safe side");
+            "Shorter leg as a rectangle, reduced by the ratio of the legs; exact for thin equal legs,"
+                + " else on the safe side");
     Source peak = Source.derived("Shorter leg alone as a rectangle, which is on the safe side");
-    p.property(SectionSymbol.SHEAR_AREA_Y, leg.times(5).over(6), deformation);
-    p.property(SectionSymbol.SHEAR_AREA_Z, leg.times(5).over(6), deformation);
+    p.property(SectionSymbol.SHEAR_AREA_Y, leg.times(legs).times(5).over(6), deformation);
+    p.property(SectionSymbol.SHEAR_AREA_Z, leg.times(legs).times(5).over(6), deformation);
     p.property(SectionSymbol.PEAK_SHEAR_AREA_Y, leg.times(2).over(3), peak);
     p.property(SectionSymbol.PEAK_SHEAR_AREA_Z, leg.times(2).over(3), peak);
   }

@@ -127,7 +127,7 @@ public record Channel(double depth, double width, double flangeThickness, double
         SectionSources.SHEAR_ENERGY);
     p.property(
         SectionSymbol.PEAK_SHEAR_AREA_Y,
-        iz.over(max(b.minus(yc).pow(2), yc.times(hm)).over(2)),
+        iz.over(max(b.minus(yc).pow(2), yc.minus(tw.over(2)).times(hm)).over(2)),
         SectionSources.SHEAR_FLOW);
     p.property(
         SectionSymbol.PEAK_SHEAR_AREA_Z,

@@ -27,8 +27,8 @@ import spanledger.provenance.Source;
  * @param torsionModulus W_t, mm³
  * @param plasticModulusY W_pl_y, mm³; the elastic one if not given
  * @param plasticModulusZ W_pl_z, mm³; the elastic one if not given
- * @param peakShearAreaY tau_A_y, mm²; two thirds of A_v_y if not given
- * @param peakShearAreaZ tau_A_z, mm²; two thirds of A_v_z if not given
+ * @param peakShearAreaY tau_A_y, mm²; half of A_v_y if not given
+ * @param peakShearAreaZ tau_A_z, mm²; half of A_v_z if not given
  * @param thinnestWall mm
  * @param thickestWall mm
  * @param walls the slendernesses of its walls; if not given, local buckling cannot be judged
@@ -145,9 +145,10 @@ public record PropertyRow(
     p.given(SectionSymbol.TORSION_MODULUS, Domain.POSITIVE);
     Source elastic =
         Source.derived("As published; if not, the elastic modulus, which is on the safe side");
-    Source rectangle =
+    Source half =
         Source.derived(
-            "As published; if not, two thirds of the shear area, below that of any shape here");
+            "As published; if not, half of the shear area, less than any shape here has while its walls'"
+                + " thicknesses differ by no more than four times");
     Reference plasticY = ifGiven(p, SectionSymbol.PLASTIC_MODULUS_Y);
     Reference plasticZ = ifGiven(p, SectionSymbol.PLASTIC_MODULUS_Z);
     Reference peakY = ifGiven(p, SectionSymbol.PEAK_SHEAR_AREA_Y);
@@ -159,8 +160,8 @@ public record PropertyRow(
 
     orElse(p, SectionSymbol.PLASTIC_MODULUS_Y, plasticY, elasticY, elastic);
     orElse(p, SectionSymbol.PLASTIC_MODULUS_Z, plasticZ, elasticZ, elastic);
-    orElse(p, SectionSymbol.PEAK_SHEAR_AREA_Y, peakY, shearY.times(2).over(3), rectangle);
-    orElse(p, SectionSymbol.PEAK_SHEAR_AREA_Z, peakZ, shearZ.times(2).over(3), rectangle);
+    orElse(p, SectionSymbol.PEAK_SHEAR_AREA_Y, peakY, shearY.over(2), half);
+    orElse(p, SectionSymbol.PEAK_SHEAR_AREA_Z, peakZ, shearZ.over(2), half);
     p.notTurned();
     return p.build();
   }

@@ -5,8 +5,11 @@ import spanledger.procedure.Procedure;
 
 /**
  * The outline of a cross-section, or a row of published properties in its place. All corners are
- * sharp: fillets are left out of area and stiffness, which is on the safe side by 1 to 3 % for
- * usual extrusions.
+ * sharp.
+ *
+ * <p>Root fillets are left out, which is on the safe side by up to 4 % of area and second moment.
+ * Outer corners are not rounded either, which is not on the safe side: where an extrusion has large
+ * outer radii, give its published properties as a {@link PropertyRow}.
  *
  * <p>A load off the shear centre twists a {@link Channel} or an {@link Angle}; that torque is not
  * part of these properties.

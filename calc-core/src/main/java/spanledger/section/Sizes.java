@@ -14,8 +14,8 @@ final class Sizes {
       throw new IllegalArgumentException(
           "The "
               + size
-              + " of a "
-              + kind
+              + " of "
+              + withArticle(kind)
               + " is "
               + text(value)
               + " mm, but must be greater than 0.");
@@ -33,8 +33,8 @@ final class Sizes {
       throw new IllegalArgumentException(
           "The "
               + size
-              + " of a "
-              + kind
+              + " of "
+              + withArticle(kind)
               + " is "
               + text(value)
               + " mm, but must be less than "
@@ -43,6 +43,10 @@ final class Sizes {
               + text(limit)
               + " mm).");
     }
+  }
+
+  private static String withArticle(String kind) {
+    return ("AEIOUaeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ") + kind;
   }
 
   private static String text(double value) {

@@ -13,8 +13,8 @@ import spanledger.provenance.Source;
 /**
  * A solid rectangular bar.
  *
- * <p>Torsion by fitted formulas: the torsion constant is within 0.2 % and the torsion modulus
- * within 0.6 % of the exact series for all proportions.
+ * <p>Torsion by fitted formulas: for all proportions, the torsion constant lies between 0.5 % below
+ * and 0.2 % above the exact series, the torsion modulus within 0.3 % of it.
  *
  * @param depth along z, mm
  * @param width along y, mm
