@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import spanledger.action.LoadCase;
+import spanledger.frame.Segment;
 
 /** The results of several load cases on one frame. */
 public final class FrameSolution {
@@ -35,6 +36,15 @@ public final class FrameSolution {
   /** The results in the order of the cases. */
   public List<CaseResult> results() {
     return results;
+  }
+
+  /**
+   * What a case does along a segment.
+   *
+   * @throws IllegalArgumentException if the case was not solved
+   */
+  public SegmentResponse response(Segment segment, LoadCase loadCase) {
+    return SegmentResponse.of(analysis, result(loadCase), segment);
   }
 
   /**

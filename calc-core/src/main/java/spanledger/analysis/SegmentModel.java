@@ -70,17 +70,7 @@ public final class SegmentModel {
       System.arraycopy(
           endForceByDeformation, row * DEFORMATIONS, s, i * DEFORMATIONS, DEFORMATIONS);
     }
-    double[] sb = new double[DEFORMATIONS * ENDS];
-    for (int i = 0; i < DEFORMATIONS; i++) {
-      for (int k = 0; k < DEFORMATIONS; k++) {
-        double factor = s[i * DEFORMATIONS + k];
-        if (factor != 0) {
-          for (int j = 0; j < ENDS; j++) {
-            sb[i * ENDS + j] += factor * deformationByMovement[k * ENDS + j];
-          }
-        }
-      }
-    }
+    double[] sb = product(s, DEFORMATIONS, deformationByMovement);
     double[] k = new double[ENDS * ENDS];
     for (int i = 0; i < ENDS; i++) {
       for (int j = i; j < ENDS; j++) {
@@ -169,6 +159,38 @@ public final class SegmentModel {
    */
   public void nodeForces(double[] endForces, double[] into) {
     multiply(nodeForceByEndForce, endForces, into);
+  }
+
+  /**
+   * Forces at end 1, one column per column of movements.
+   *
+   * @param movements 12 x 12, row by row, not modified
+   * @return 6 x 12, row by row
+   */
+  double[] startForces(double[] movements) {
+    double[] deformations = product(deformationByMovement, DEFORMATIONS, movements);
+    return product(endForceByDeformation, ENDS / 2, deformations);
+  }
+
+  private static double[] product(double[] left, int rows, double[] right) {
+    int inner = right.length / ENDS;
+    double[] result = new double[rows * ENDS];
+    for (int i = 0; i < rows; i++) {
+      for (int k = 0; k < inner; k++) {
+        double factor = left[i * inner + k];
+        if (factor != 0) {
+          for (int j = 0; j < ENDS; j++) {
+            result[i * ENDS + j] += factor * right[k * ENDS + j];
+          }
+        }
+      }
+    }
+    return result;
+  }
+
+  /** Carries the stiffness values over to another procedure. */
+  void copyStiffness(SlotCopy copy, double[] slots) {
+    copy.copy(stiffness, slots);
   }
 
   /** Entry of the 12 x 12 stiffness between movements and node forces. */
