@@ -109,6 +109,21 @@ public final class CaseResult {
     return equilibrium;
   }
 
+  /**
+   * Adds this result, times a factor, to others.
+   *
+   * @param ofNodes six per node, added to
+   * @param ofSegments twelve per segment, added to
+   */
+  public void addTo(double factor, double[] ofNodes, double[] ofSegments) {
+    for (int i = 0; i < movements.length; i++) {
+      ofNodes[i] += factor * movements[i];
+    }
+    for (int i = 0; i < endForces.length; i++) {
+      ofSegments[i] += factor * endForces[i];
+    }
+  }
+
   AppliedLoads loads() {
     return loads;
   }

@@ -6,7 +6,7 @@ import spanledger.frame.Vector;
 import spanledger.procedure.CompiledProcedure;
 
 /** A segment load with its direction turned into the segment's axes. */
-final class LocalLoad {
+public final class LocalLoad {
 
   private static final CompiledProcedure POINT_MOMENTS = LoadMoments.POINT.compile();
   private static final CompiledProcedure SPREAD_MOMENTS = LoadMoments.DISTRIBUTED.compile();
@@ -29,7 +29,7 @@ final class LocalLoad {
    *
    * @throws IllegalArgumentException if it lies beyond the segment or is not a number
    */
-  LocalLoad(SegmentLoad load, SegmentModel model) {
+  public LocalLoad(SegmentLoad load, SegmentModel model) {
     this.load = load;
     requireOn(load, model);
     Vector d = load.direction();
@@ -88,19 +88,19 @@ final class LocalLoad {
     }
   }
 
-  SegmentLoad load() {
+  public SegmentLoad load() {
     return load;
   }
 
   /** Where it begins, mm. */
-  double from() {
+  public double from() {
     return load instanceof SegmentLoad.Distributed spread
         ? spread.from()
         : ((SegmentLoad.Point) load).at();
   }
 
   /** Where it ends, mm. */
-  double to() {
+  public double to() {
     return load instanceof SegmentLoad.Distributed spread
         ? spread.to()
         : ((SegmentLoad.Point) load).at();
@@ -112,7 +112,7 @@ final class LocalLoad {
    * @param weight factor on the load
    * @param into 10, as in {@link SegmentModel#LOAD_MOMENTS}, added to
    */
-  void addMoments(double weight, double[] into) {
+  public void addMoments(double weight, double[] into) {
     double[] slots;
     int at;
     if (load instanceof SegmentLoad.Distributed spread) {
@@ -140,7 +140,7 @@ final class LocalLoad {
    * @param weight factor on the load
    * @param into g_0x, g_0y, g_1y, g_3y, g_0z, g_1z, g_3z, added to
    */
-  void addBefore(double x, double weight, double[] into) {
+  public void addBefore(double x, double weight, double[] into) {
     double[] slots;
     int at;
     if (load instanceof SegmentLoad.Distributed spread) {

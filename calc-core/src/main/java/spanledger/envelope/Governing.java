@@ -5,6 +5,7 @@ package spanledger.envelope;
  *
  * @param instance the combination, with the place of its moving load
  * @param station the cut
- * @param utilisation demand per capacity there
+ * @param value the size of the effect there: a utilisation for strength measures, mm for
+ *     deflections
  */
-public record Governing(Instance instance, Station station, double utilisation) {}
+public record Governing(Instance instance, Station station, double value) {}

@@ -4,6 +4,7 @@ import static spanledger.procedure.Formulas.abs;
 import static spanledger.procedure.Formulas.min;
 
 import spanledger.procedure.Domain;
+import spanledger.procedure.Expression;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Reference;
 import spanledger.provenance.Source;
@@ -19,15 +20,21 @@ public final class DeflectionUtilisation {
    * per length), L_m, r_lim (limit per length), δ_max (greatest allowed); steps δ_rel, δ_lim,
    * η_deflection.
    */
-  public static final Procedure FLOOR = floor();
+  public static final Procedure FLOOR = floor(true);
+
+  /** The same where the rule set has no greatest deflection: without the input δ_max. */
+  public static final Procedure FLOOR_BY_RATIO = floor(false);
 
   /** A rail or post point. Inputs δ, δ_max; step η_deflection. */
   public static final Procedure RAIL = rail();
 
   private DeflectionUtilisation() {}
 
-  private static Procedure floor() {
-    Procedure.Builder p = Procedure.named("floor-deflection", "Deflection of a floor member");
+  private static Procedure floor(boolean capped) {
+    Procedure.Builder p =
+        Procedure.named(
+            capped ? "floor-deflection" : "floor-deflection-by-ratio",
+            "Deflection of a floor member");
     Reference at = p.input("δ", "movement of the point", Dimension.LENGTH);
     Reference first = p.input("δ_A", "movement of the member's start", Dimension.LENGTH);
     Reference second = p.input("δ_B", "movement of the member's end", Dimension.LENGTH);
@@ -36,8 +43,13 @@ public final class DeflectionUtilisation {
     Reference length = p.input("L_m", "length of the member", Dimension.LENGTH, Domain.POSITIVE);
     Reference ratio =
         p.input("r_lim", "deflection allowed per length", Dimension.NONE, Domain.POSITIVE);
-    Reference most =
-        p.input("δ_max", "greatest deflection allowed", Dimension.LENGTH, Domain.POSITIVE);
+    Expression byRatio = length.times(ratio);
+    Expression allowed =
+        capped
+            ? min(
+                byRatio,
+                p.input("δ_max", "greatest deflection allowed", Dimension.LENGTH, Domain.POSITIVE))
+            : byRatio;
     Reference relative =
         p.step(
             "δ_rel",
@@ -50,7 +62,7 @@ public final class DeflectionUtilisation {
             "δ_lim",
             "deflection allowed",
             Dimension.LENGTH,
-            min(length.times(ratio), most),
+            allowed,
             Source.declared("Limits of the rule set"));
     p.step(
         "η_deflection",

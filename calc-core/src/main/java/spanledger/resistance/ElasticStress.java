@@ -21,7 +21,8 @@ public final class ElasticStress {
   private static final Source BEAM = Source.derived("Elastic bending and torsion of beams");
 
   /**
-   * Inputs N .. M_z, then A, W_el_y, W_el_z, A_τ_y, A_τ_z, W_t; steps σ_N, σ_My, σ_Mz, σ, τ, σ_eq.
+   * Inputs N .. M_z, then A, W_el_y, W_el_z, tau_A_y, tau_A_z, W_t; steps σ_N, σ_My, σ_Mz, σ, τ,
+   * σ_eq.
    */
   public static final Procedure PROCEDURE = procedure();
 
@@ -42,13 +43,13 @@ public final class ElasticStress {
         p.input("W_el_z", "elastic modulus about z", Dimension.SECTION_MODULUS, Domain.POSITIVE);
     Reference ay =
         p.input(
-            "A_τ_y",
+            "tau_A_y",
             "area that gives the peak shear stress along y",
             Dimension.AREA,
             Domain.POSITIVE);
     Reference az =
         p.input(
-            "A_τ_z",
+            "tau_A_z",
             "area that gives the peak shear stress along z",
             Dimension.AREA,
             Domain.POSITIVE);

@@ -3,6 +3,7 @@ package spanledger.verdict;
 import java.util.List;
 import spanledger.action.Actions;
 import spanledger.envelope.Findings;
+import spanledger.envelope.Proof;
 import spanledger.frame.Frame;
 
 /**
@@ -20,16 +21,6 @@ public record Assessment(
   public Assessment {
     verdicts = List.copyOf(verdicts);
   }
-
-  /**
-   * How well the solution meets equilibrium.
-   *
-   * @param cases the number of load cases solved
-   * @param worstResidual the greatest out-of-balance force or moment at any node, per size of the
-   *     loads there
-   * @param freedoms the number of unknown movements
-   */
-  public record Proof(int cases, double worstResidual, int freedoms) {}
 
   /** How many verdicts have this outcome. */
   public long count(Status status) {

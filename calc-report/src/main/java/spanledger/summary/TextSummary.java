@@ -54,7 +54,9 @@ public final class TextSummary {
             .filter(v -> v.status() == Status.PASSED || v.status() == Status.FAILED)
             .sorted(Comparator.comparingDouble(Verdict::utilisation).reversed())
             .toList();
-    line(text, String.format(Locale.ROOT, "%-6s %-5s %-26s %-24s %s", "used", "", "check", "on", "where"));
+    line(
+        text,
+        String.format(Locale.ROOT, "%-6s %-5s %-26s %-24s %s", "used", "", "check", "on", "where"));
     long failed = assessment.count(Status.FAILED);
     long shown = Math.min(ranked.size(), Math.max(MOST_ROWS, failed));
     ranked.stream().limit(shown).forEach(v -> row(text, v));

@@ -1,0 +1,51 @@
+package spanledger.envelope;
+
+import java.util.function.DoubleUnaryOperator;
+
+/** Finds the place of a greatest value between two places, to the millimetre. */
+final class PlaceRefinement {
+
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+  private PlaceRefinement() {}
+
+  /**
+   * Narrows down the place of the peak by golden section; places tried are whole millimetres.
+   *
+   * @param from the nearest place, mm
+   * @param to the farthest place, mm
+   * @param value the value at a place; must have one peak between the two for the result to be its
+   *     greatest
+   */
+  static double overMillimetres(double from, double to, DoubleUnaryOperator value) {
+    double low = Math.ceil(from);
+    double high = Math.floor(to);
+    if (high - low < 1) {
+      return value.applyAsDouble(low);
+    }
+    double left = Math.rint(high - GOLDEN * (high - low));
+    double right = Math.rint(low + GOLDEN * (high - low));
+    double atLeft = value.applyAsDouble(left);
+    double atRight = value.applyAsDouble(right);
+    while (high - low > 2 && left < right) {
+      if (atLeft >= atRight) {
+        high = right;
+        right = left;
+        atRight = atLeft;
+        left = Math.rint(high - GOLDEN * (high - low));
+        atLeft = value.applyAsDouble(left);
+      } else {
+        low = left;
+        left = right;
+        atLeft = atRight;
+        right = Math.rint(low + GOLDEN * (high - low));
+        atRight = value.applyAsDouble(right);
+      }
+    }
+    double greatest = Math.max(atLeft, atRight);
+    for (double at = low; at <= high && high - low <= 4; at++) {
+      greatest = Math.max(greatest, value.applyAsDouble(at));
+    }
+    return greatest;
+  }
+}

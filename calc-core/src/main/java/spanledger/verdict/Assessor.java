@@ -1,0 +1,51 @@
+package spanledger.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import spanledger.action.Actions;
+import spanledger.action.CombinationSet;
+import spanledger.action.Rail;
+import spanledger.action.RuleSet;
+import spanledger.analysis.FrameAnalysis;
+import spanledger.envelope.EnvelopeSearch;
+import spanledger.envelope.Findings;
+import spanledger.frame.Frame;
+import spanledger.resistance.ResistanceFactors;
+
+/** Runs the whole calculation of a job whose actions are planned. */
+public final class Assessor {
+
+  private final RuleSet rules;
+  private final List<Rail> rails;
+  private final int places;
+
+  /**
+   * @param rules loads, limits and factors
+   * @param rails the guardrails
+   * @param places tries per segment for moving loads, before refinement
+   */
+  public Assessor(RuleSet rules, List<Rail> rails, int places) {
+    this.rules = rules;
+    this.rails = List.copyOf(rails);
+    this.places = places;
+  }
+
+  /**
+   * Analyses, searches and judges.
+   *
+   * @throws spanledger.analysis.MechanismException if the frame can move without resistance
+   * @throws IllegalArgumentException if the rule set lacks a figure that every check needs
+   */
+  public Assessment assess(Frame frame, Actions actions, CombinationSet combinations) {
+    ResistanceFactors factors = ResistanceFactors.of(rules);
+    FrameAnalysis analysis = new FrameAnalysis(frame);
+    EnvelopeSearch search = new EnvelopeSearch(analysis, actions, rails, factors, places);
+    Findings findings = search.run();
+    List<Verdict> verdicts = new ArrayList<>();
+    verdicts.addAll(new StrengthVerdicts(factors).of(findings));
+    verdicts.addAll(new DeflectionVerdicts(rules, rails).of(findings));
+    verdicts.addAll(new SupportVerdicts().of(findings, combinations));
+    verdicts.addAll(NotCovered.verdicts());
+    return new Assessment(frame, actions, findings, search.proof(), verdicts);
+  }
+}

@@ -1,0 +1,35 @@
+package spanledger.verdict;
+
+import java.util.List;
+
+/** What no part of the calculation covers yet; said with every result. */
+final class NotCovered {
+
+  private static final String SUBJECT = "whole structure";
+
+  private NotCovered() {}
+
+  static List<Verdict> verdicts() {
+    return List.of(
+        open(
+            "member buckling",
+            "flexural, torsional and lateral-torsional buckling are not checked"),
+        open(
+            "joints",
+            "brackets, keys, slot bolts and welds are not checked; end forces are in the workbook"),
+        open(
+            "second-order effects",
+            "first-order analysis with notional sway; sway buckling is not checked"),
+        open("overturning and sliding", "not checked; reactions are handed on"),
+        open("anchors and ground", "not checked; reactions are handed on"),
+        open(
+            "deck panels and treads",
+            "taken to span between their members; not checked themselves"),
+        open("geometry rules", "heights, gaps, rises and goings are not checked"),
+        open("vibration", "not checked"));
+  }
+
+  private static Verdict open(String check, String why) {
+    return Verdict.notChecked(CheckGroup.OUTSIDE, check, SUBJECT, why);
+  }
+}

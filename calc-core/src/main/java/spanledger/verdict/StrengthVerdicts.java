@@ -1,0 +1,127 @@
+package spanledger.verdict;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import spanledger.envelope.Findings;
+import spanledger.envelope.StrengthFinding;
+import spanledger.envelope.StrengthMeasure;
+import spanledger.frame.Member;
+import spanledger.procedure.CompiledProcedure;
+import spanledger.resistance.ResistanceFactors;
+import spanledger.resistance.StressUtilisation;
+
+/**
+ * Judges stresses. Where walls are too slender, or not known, an elastic stress check that holds is
+ * not a pass.
+ */
+final class StrengthVerdicts {
+
+  private static final CompiledProcedure USE = StressUtilisation.PROCEDURE.compile();
+
+  private final ResistanceFactors factors;
+
+  StrengthVerdicts(ResistanceFactors factors) {
+    this.factors = factors;
+  }
+
+  List<Verdict> of(Findings findings) {
+    Map<String, Double> walls = new HashMap<>();
+    for (StrengthFinding finding : findings.strength()) {
+      if (finding.measure() == StrengthMeasure.WALL) {
+        walls.put(finding.member().name(), finding.governing().value());
+      }
+    }
+    List<Verdict> verdicts = new ArrayList<>();
+    for (StrengthFinding finding : findings.strength()) {
+      double wall = walls.getOrDefault(finding.member().name(), 0.0);
+      verdicts.add(
+          finding.measure() == StrengthMeasure.WALL ? wall(finding) : stress(finding, wall));
+    }
+    return verdicts;
+  }
+
+  private static Verdict wall(StrengthFinding finding) {
+    Member member = finding.member();
+    String check = StrengthMeasure.WALL.words();
+    if (!member.section().properties().platesKnown()) {
+      return Verdict.notChecked(
+          CheckGroup.MEMBER_STRENGTH,
+          check,
+          member.name(),
+          "the walls of section "
+              + member.section().name()
+              + " are not known; give their slenderness with the section");
+    }
+    double value = finding.governing().value();
+    boolean stocky = value <= 1;
+    return new Verdict(
+        CheckGroup.MEMBER_STRENGTH,
+        check,
+        member.name(),
+        stocky ? Status.PASSED : Status.NOT_CHECKED,
+        value,
+        1,
+        "",
+        Optional.of(finding.governing()),
+        stocky ? "" : "class 4 walls: an effective section is needed, which is not made here yet");
+  }
+
+  private Verdict stress(StrengthFinding finding, double wall) {
+    Member member = finding.member();
+    double value = finding.governing().value();
+    double capacity = capacity(member, finding.measure());
+    Status status = value <= 1 ? Status.PASSED : Status.FAILED;
+    String remark = "";
+    boolean wallsKnown = member.section().properties().platesKnown();
+    if (status == Status.PASSED && finding.measure() != StrengthMeasure.SHEAR) {
+      if (!wallsKnown) {
+        status = Status.NOT_CHECKED;
+        remark = "elastic stress is within strength, but local buckling cannot be ruled out";
+      } else if (wall > 1) {
+        status = Status.NOT_CHECKED;
+        remark =
+            String.format(
+                Locale.ROOT,
+                "elastic stress is within strength, but the walls are class 4 (%.2f of the limit)",
+                wall);
+      }
+    }
+    return new Verdict(
+        group(finding),
+        check(finding),
+        member.name(),
+        status,
+        value * capacity,
+        capacity,
+        "MPa",
+        Optional.of(finding.governing()),
+        remark);
+  }
+
+  private double capacity(Member member, StrengthMeasure measure) {
+    double[] slots = USE.newSlots();
+    slots[USE.slot("f_o")] = member.alloy().proofStrength();
+    slots[USE.slot("φ_R")] = factors.factor();
+    slots[USE.slot("γ_M")] = factors.divisor();
+    USE.evaluate(slots);
+    return slots[USE.slot(measure == StrengthMeasure.SHEAR ? "τ_d" : "f_d")];
+  }
+
+  private static CheckGroup group(StrengthFinding finding) {
+    return finding.scope() == StrengthFinding.Scope.ALL
+        ? CheckGroup.MEMBER_STRENGTH
+        : CheckGroup.GUARDRAIL;
+  }
+
+  private static String check(StrengthFinding finding) {
+    return switch (finding.scope()) {
+      case ALL -> finding.measure().words();
+      case GUARDRAIL -> "rail under guardrail loads";
+      case POST_BASE -> "post at its base, " + finding.measure().words();
+    };
+  }
+}
