@@ -5,6 +5,7 @@ module spanledger.report {
   requires com.fasterxml.jackson.databind;
   requires com.networknt.schema;
   requires info.picocli;
+  requires org.apache.commons.compress;
   requires org.apache.poi.ooxml;
   requires tech.units.indriya;
 

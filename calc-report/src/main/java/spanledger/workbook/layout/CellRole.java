@@ -1,0 +1,41 @@
+package spanledger.workbook.layout;
+
+/** What a cell is for; {@link Looks} gives it its look. */
+enum CellRole {
+  TITLE,
+  CAPTION,
+  HEADING,
+  NOTE,
+
+  COLUMN_SYMBOL,
+  COLUMN_UNIT,
+  COLUMN_WORDS,
+  COLUMN_FORMULA,
+  COLUMN_SOURCE,
+
+  LABEL,
+  TEXT,
+  WRAPPED,
+  SYMBOL,
+  UNIT,
+  SOURCE,
+  NUMBERS_TEXT,
+  COUNT,
+  GIVEN,
+  SOLVED,
+  FORMULA,
+  RESIDUAL,
+  OUTCOME,
+
+  UNRULED,
+  UNRULED_SYMBOL,
+  UNRULED_WRAPPED,
+  UNRULED_UNIT,
+  UNRULED_NUMBER,
+  UNRULED_OUTCOME,
+
+  DRIVER,
+  CAUTION_HEAD,
+  CAUTION,
+  FIELD
+}

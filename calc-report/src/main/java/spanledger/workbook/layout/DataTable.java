@@ -1,0 +1,131 @@
+package spanledger.workbook.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table whose cells are of any kind.
+ *
+ * <p>A live formula may name cells of its own row by their headings in braces: {@code {F_x}*{L}}.
+ *
+ * @param title over the table; may be empty
+ * @param columns the columns from left to right
+ * @param rows the cells of each row, as many as there are columns
+ */
+public record DataTable(String title, List<Column> columns, List<List<LedgerCell>> rows)
+    implements Block<DataCells> {
+
+  public DataTable {
+    columns = List.copyOf(columns);
+    rows = rows.stream().map(List::copyOf).toList();
+    if (columns.stream().map(Column::heading).distinct().count() < columns.size()) {
+      throw new IllegalArgumentException("The table \"" + title + "\" has a heading twice.");
+    }
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).size() != columns.size()) {
+        throw new IllegalArgumentException(
+            "Row "
+                + (i + 1)
+                + " of the table \""
+                + title
+                + "\" has "
+                + rows.get(i).size()
+                + " cells for "
+                + columns.size()
+                + " columns.");
+      }
+    }
+  }
+
+  /** Where the table's cells stand. */
+  @Override
+  public DataCells writeTo(LedgerSheet sheet) {
+    if (!title.isEmpty()) {
+      sheet.heading(title);
+    }
+    writeHeader(sheet);
+    int firstRow = sheet.take(rows.size());
+    NumberPattern[] patterns = new NumberPattern[columns.size()];
+    for (int i = 0; i < patterns.length; i++) {
+      patterns[i] = NumberPattern.of(columns.get(i).dimension(), greatest(i));
+    }
+    LedgerCells writer = new LedgerCells(sheet);
+    for (int r = 0; r < rows.size(); r++) {
+      RowPlaceholders placeholders = new RowPlaceholders(columns, firstRow + r);
+      for (int c = 0; c < patterns.length; c++) {
+        LedgerCell cell = placeholders.resolved(rows.get(r).get(c));
+        writer.write(firstRow + r, c, cell, role(columns.get(c)), patterns[c]);
+      }
+    }
+    return new DataCells(this, sheet.at(firstRow, 0));
+  }
+
+  private void writeHeader(LedgerSheet sheet) {
+    int symbols = sheet.take(2);
+    boolean words = columns.stream().anyMatch(c -> !c.words().isEmpty());
+    boolean sources = columns.stream().anyMatch(c -> c.source().isPresent());
+    int wordsRow = words ? sheet.take(1) : -1;
+    int sourcesRow = sources ? sheet.take(1) : -1;
+    SheetCells cells = sheet.cells();
+    for (int i = 0; i < columns.size(); i++) {
+      Column column = columns.get(i);
+      sheet.widen(i, column.width());
+      cells.text(symbols, i, CellRole.COLUMN_SYMBOL, sheet.styles(), column.heading());
+      cells.text(symbols + 1, i, CellRole.COLUMN_UNIT, sheet.styles(), column.unit());
+      if (words) {
+        cells.text(wordsRow, i, CellRole.COLUMN_WORDS, sheet.styles(), column.words());
+      }
+      if (sources) {
+        cells.text(
+            sourcesRow,
+            i,
+            CellRole.COLUMN_SOURCE,
+            sheet.styles(),
+            column.source().map(SourceText::of).orElse(""));
+      }
+    }
+    sheet.page().keep(symbols, symbols + 1, leadingTexts());
+  }
+
+  /** The columns of words at the left, which say what a row is about; two at most stay in sight. */
+  private int leadingTexts() {
+    int count = 0;
+    while (count < Math.min(2, columns.size())
+        && columns.get(count).content() == Column.Content.TEXT) {
+      count++;
+    }
+    return count;
+  }
+
+  private double greatest(int column) {
+    double greatest = 0;
+    for (List<LedgerCell> row : rows) {
+      @Nullable Double value = LedgerCells.numberOf(row.get(column));
+      greatest = value == null ? greatest : Math.max(greatest, Math.abs(value));
+    }
+    return greatest;
+  }
+
+  private static CellRole role(Column column) {
+    return column.content() == Column.Content.WRAPPED ? CellRole.WRAPPED : CellRole.TEXT;
+  }
+
+  /** The place of a column by its heading. */
+  int indexOf(String heading) {
+    return find(columns, heading)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "The table \"" + title + "\" has no column " + heading + "."));
+  }
+
+  static Optional<Integer> find(List<Column> columns, String heading) {
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).heading().equals(heading)) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,106 @@
+package spanledger.workbook.layout;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Date;
+import java.util.Optional;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Writes a workbook so that the same content always gives the same bytes. */
+final class DeterministicPackage {
+
+  private static final String PROGRAM = "Spanledger";
+
+  private DeterministicPackage() {}
+
+  /** Pins what the library would take from the clock or from itself. */
+  static void describe(XSSFWorkbook workbook, WorkbookIdentity identity) {
+    POIXMLProperties properties = workbook.getProperties();
+    Optional<Date> date = Optional.of(Date.from(startOf(identity.issued())));
+    properties.getCoreProperties().setCreator(PROGRAM);
+    properties.getCoreProperties().setLastModifiedByUser(PROGRAM);
+    properties.getCoreProperties().setTitle(identity.title());
+    properties.getCoreProperties().setSubjectProperty(identity.job());
+    properties.getCoreProperties().setCreated(date);
+    properties.getCoreProperties().setModified(date);
+    properties.getExtendedProperties().setApplication(PROGRAM);
+  }
+
+  private static Instant startOf(LocalDate day) {
+    return day.atStartOfDay(ZoneOffset.UTC).toInstant();
+  }
+
+  /** Writes the package; entries carry one fixed time. */
+  static void write(XSSFWorkbook workbook, OutputStream out) throws IOException {
+    workbook.write(new FixedTimes(out));
+  }
+
+  /**
+   * Writes beside the target and moves it into place, so that a file already there stays whole
+   * until its successor is.
+   *
+   * @throws IOException if it cannot be written; the target is then as it was
+   */
+  static void save(XSSFWorkbook workbook, Path target) throws IOException {
+    Path whole = target.toAbsolutePath();
+    Path beside =
+        whole.resolveSibling(
+            "." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+    try {
+      try (OutputStream out =
+          new BufferedOutputStream(
+              Files.newOutputStream(
+                  beside,
+                  StandardOpenOption.CREATE,
+                  StandardOpenOption.TRUNCATE_EXISTING,
+                  StandardOpenOption.WRITE),
+              1 << 16)) {
+        write(workbook, out);
+      }
+      moveIntoPlace(beside, whole);
+    } finally {
+      Files.deleteIfExists(beside);
+    }
+  }
+
+  private static void moveIntoPlace(Path beside, Path target) throws IOException {
+    try {
+      Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** The library writes straight to a zip stream if it is given one. */
+  private static final class FixedTimes extends ZipArchiveOutputStream {
+
+    /** Zip keeps local time; the same wall clock in every zone gives the same bytes. */
+    private static final LocalDateTime WALL_CLOCK = LocalDateTime.of(1980, 2, 1, 0, 0);
+
+    private final long time = WALL_CLOCK.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli();
+
+    FixedTimes(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
+      entry.setTime(time);
+      super.putArchiveEntry(entry);
+    }
+  }
+}

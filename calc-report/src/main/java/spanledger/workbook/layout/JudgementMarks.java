@@ -1,0 +1,53 @@
+package spanledger.workbook.layout;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.ComparisonOperator;
+import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
+import org.apache.poi.ss.usermodel.PatternFormatting;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
+import org.apache.poi.xssf.usermodel.XSSFFontFormatting;
+import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
+
+/**
+ * Marks judgements by what they say, so that a mark follows when a live judgement changes: what is
+ * bad stands white on dark, what is open bold on light.
+ */
+final class JudgementMarks {
+
+  private JudgementMarks() {}
+
+  static void mark(XSSFSheet sheet, List<CellRangeAddress> cells) {
+    if (cells.isEmpty()) {
+      return;
+    }
+    XSSFSheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
+    CellRangeAddress[] ranges = cells.toArray(CellRangeAddress[]::new);
+    for (Outcome outcome : Outcome.values()) {
+      if (outcome.tone() == Outcome.Tone.BAD) {
+        formatting.addConditionalFormatting(
+            ranges, rule(formatting, outcome, Colour.PAPER, Colour.BAD_FILL));
+      } else if (outcome.tone() == Outcome.Tone.OPEN) {
+        formatting.addConditionalFormatting(
+            ranges, rule(formatting, outcome, Colour.INK, Colour.OPEN_FILL));
+      }
+    }
+  }
+
+  private static ConditionalFormattingRule rule(
+      XSSFSheetConditionalFormatting formatting, Outcome outcome, Colour ink, Colour fill) {
+    XSSFConditionalFormattingRule rule =
+        formatting.createConditionalFormattingRule(
+            ComparisonOperator.EQUAL, "\"" + outcome.words() + "\"");
+    XSSFFontFormatting font = rule.createFontFormatting();
+    font.setFontStyle(false, true);
+    font.setFontColor(ink.color());
+    XSSFPatternFormatting pattern = rule.createPatternFormatting();
+    // In a conditional format a solid pattern shows its background colour.
+    pattern.setFillBackgroundColor(fill.color());
+    pattern.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
+    return rule;
+  }
+}

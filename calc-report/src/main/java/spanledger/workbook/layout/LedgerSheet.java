@@ -1,0 +1,146 @@
+package spanledger.workbook.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** One sheet: blocks below each other, columns as wide as the widest block wants them. */
+public final class LedgerSheet {
+
+  private static final double TITLE_HEIGHT = 24;
+  private static final double HEADING_HEIGHT = 17;
+
+  private final XSSFSheet sheet;
+  private final Styles styles;
+  private final SheetCells cells;
+  private final TreeMap<Integer, Integer> widths = new TreeMap<>();
+  private final List<Paragraph> paragraphs = new ArrayList<>();
+  private final List<Picture> pictures = new ArrayList<>();
+  private final List<CellRangeAddress> judgements = new ArrayList<>();
+  private final PageSetup page = new PageSetup();
+  private int next;
+
+  LedgerSheet(XSSFSheet sheet, Styles styles, boolean parsing) {
+    this.sheet = sheet;
+    this.styles = styles;
+    this.cells = new SheetCells(sheet, parsing);
+  }
+
+  /** The sheet's name. */
+  public String name() {
+    return sheet.getSheetName();
+  }
+
+  /** The row in which the next block begins, from 0. */
+  public int nextRow() {
+    return next;
+  }
+
+  /** The title of the sheet and, in one line, what it shows. */
+  public void title(String title, String purpose) {
+    cells.text(next, 0, CellRole.TITLE, styles, title);
+    cells.height(next, TITLE_HEIGHT);
+    cells.text(next + 1, 0, CellRole.CAPTION, styles, purpose);
+    next += 3;
+  }
+
+  /** A heading over what follows. */
+  public void heading(String words) {
+    cells.text(next, 0, CellRole.HEADING, styles, words);
+    cells.height(next, HEADING_HEIGHT);
+    next++;
+  }
+
+  /** A paragraph. */
+  public void note(String words) {
+    paragraph(CellRole.NOTE, words);
+    next++;
+  }
+
+  /** Leaves rows empty. */
+  public void skip(int rows) {
+    next += rows;
+  }
+
+  /** Writes a block below what is there, and an empty row after it. */
+  public <R> R add(Block<R> block) {
+    R result = block.writeTo(this);
+    next++;
+    return result;
+  }
+
+  /**
+   * Places a picture below what is there.
+   *
+   * @param png the picture as a PNG file
+   * @param description what it shows, for those who cannot see it
+   * @param width of the place it takes, in characters of ordinary text
+   */
+  public void picture(byte[] png, String description, int width) {
+    Picture picture = new Picture(png, description, next, width);
+    pictures.add(picture);
+    next += picture.rows() + 1;
+  }
+
+  /** What follows begins on a new printed page. */
+  public void pageBreak() {
+    if (next > 0) {
+      sheet.setRowBreak(next - 1);
+    }
+  }
+
+  SheetCells cells() {
+    return cells;
+  }
+
+  Styles styles() {
+    return styles;
+  }
+
+  PageSetup page() {
+    return page;
+  }
+
+  XSSFSheet library() {
+    return sheet;
+  }
+
+  CellAddress at(int row, int column) {
+    return new CellAddress(name(), row, column);
+  }
+
+  /** Takes the next rows for a block. */
+  int take(int rows) {
+    int first = next;
+    next += rows;
+    return first;
+  }
+
+  void widen(int column, int characters) {
+    widths.merge(column, characters, Math::max);
+  }
+
+  /** Text over the whole reading width. */
+  void paragraph(CellRole role, String words) {
+    cells.text(next, 0, role, styles, words);
+    paragraphs.add(new Paragraph(next, role, words));
+    next++;
+  }
+
+  /** Cells whose words judge, to be marked by what they say. */
+  void judged(int firstRow, int lastRow, int column) {
+    judgements.add(new CellRangeAddress(firstRow, lastRow, column, column));
+  }
+
+  void finish(WorkbookIdentity identity) {
+    ColumnWidths columns = new ColumnWidths(widths);
+    columns.applyTo(sheet);
+    paragraphs.forEach(paragraph -> paragraph.spread(sheet, cells, styles, columns));
+    pictures.forEach(picture -> picture.place(sheet, columns));
+    JudgementMarks.mark(sheet, judgements);
+    int lastRow = Math.max(cells.lastRow(), next - 1);
+    page.apply(sheet, identity, columns, Math.max(lastRow, 0), Math.max(cells.lastColumn(), 0));
+  }
+}

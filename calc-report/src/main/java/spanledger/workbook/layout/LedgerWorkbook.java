@@ -1,0 +1,115 @@
+package spanledger.workbook.layout;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * A workbook being written: sheets in the order in which they are asked for, defined names, and the
+ * file.
+ */
+public final class LedgerWorkbook implements AutoCloseable {
+
+  private final WorkbookIdentity identity;
+  private final boolean parsing;
+  private final XSSFWorkbook workbook = new XSSFWorkbook();
+  private final Styles styles = new Styles(workbook);
+  private final DefinedNames names = new DefinedNames();
+  private final Map<String, LedgerSheet> sheets = new LinkedHashMap<>();
+  private boolean finished;
+
+  private LedgerWorkbook(WorkbookIdentity identity, boolean parsing) {
+    this.identity = identity;
+    this.parsing = parsing;
+    // Whoever opens the file sees results of their own program, not of this one.
+    workbook.setForceFormulaRecalculation(true);
+    DeterministicPackage.describe(workbook, identity);
+  }
+
+  /** A new, empty workbook. */
+  public static LedgerWorkbook of(WorkbookIdentity identity) {
+    return new LedgerWorkbook(identity, false);
+  }
+
+  /**
+   * A workbook that parses every formula as it is written and so refuses a wrong one at once; for
+   * tests, as it is slow. The file is the same.
+   */
+  public static LedgerWorkbook parsingFormulas(WorkbookIdentity identity) {
+    return new LedgerWorkbook(identity, true);
+  }
+
+  /**
+   * Adds a sheet after the others.
+   *
+   * @param name at most 31 characters, another than those of all other sheets
+   */
+  public LedgerSheet sheet(String name) {
+    String key = SheetName.required(name).toLowerCase(Locale.ROOT);
+    if (sheets.containsKey(key)) {
+      throw new IllegalArgumentException("The workbook has a sheet " + name + " already.");
+    }
+    LedgerSheet sheet = new LedgerSheet(workbook.createSheet(name), styles, parsing);
+    sheets.put(key, sheet);
+    return sheet;
+  }
+
+  /**
+   * Gives a cell a name.
+   *
+   * @param name begins with {@code sl_}
+   */
+  public void name(String name, CellAddress cell) {
+    names.add(name, cell.absolute());
+  }
+
+  /** Gives a range a name. */
+  public void name(String name, CellRange range) {
+    names.add(name, range.absolute());
+  }
+
+  /** The whole file as bytes. */
+  public byte[] toBytes() {
+    finish();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 20);
+    try {
+      DeterministicPackage.write(workbook, bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  /**
+   * Writes the file. A file of that name stays as it is until the new one is complete.
+   *
+   * @throws IOException if it cannot be written
+   */
+  public void save(Path file) throws IOException {
+    finish();
+    DeterministicPackage.save(workbook, file);
+  }
+
+  private void finish() {
+    if (finished) {
+      return;
+    }
+    finished = true;
+    names.writeTo(workbook);
+    sheets.values().forEach(sheet -> sheet.finish(identity));
+  }
+
+  @Override
+  public void close() {
+    try {
+      workbook.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package spanledger.workbook.layout;
+
+import spanledger.quantity.Dimension;
+
+/**
+ * How a number is shown. The cell always holds the full number.
+ *
+ * @param code the format in the notation of spreadsheets
+ */
+public record NumberPattern(String code) {
+
+  /** Counters, row numbers. */
+  public static final NumberPattern WHOLE = new NumberPattern("0");
+
+  /** Residuals: only their order of magnitude is of interest. */
+  public static final NumberPattern RESIDUAL = new NumberPattern("0.0E+00");
+
+  private static final NumberPattern SCIENTIFIC = new NumberPattern("0.0000E+00");
+  private static final int MOST_DECIMALS = 7;
+
+  /**
+   * The pattern for numbers of one quantity, for example of one column: as many decimals as give
+   * the largest five significant digits (four for pure numbers), yet never fewer than usual for the
+   * quantity; with exponents only if it is too large or too small to read otherwise.
+   *
+   * @param dimension what the numbers are
+   * @param greatest the largest magnitude among them; 0 if all are zero
+   */
+  public static NumberPattern of(Dimension dimension, double greatest) {
+    double magnitude = Math.abs(greatest);
+    if (magnitude == 0 || !Double.isFinite(magnitude)) {
+      return decimals(usualDecimals(dimension));
+    }
+    if (magnitude >= 1e9 || magnitude < 1e-4) {
+      return SCIENTIFIC;
+    }
+    int digits = dimension.isNone() ? 4 : 5;
+    int wanted = digits - 1 - (int) Math.floor(Math.log10(magnitude));
+    return decimals(Math.min(MOST_DECIMALS, Math.max(usualDecimals(dimension), wanted)));
+  }
+
+  private static int usualDecimals(Dimension dimension) {
+    if (dimension.equals(Dimension.FORCE) || dimension.equals(Dimension.AREA)) {
+      return 1;
+    } else if (dimension.equals(Dimension.LENGTH) || dimension.equals(Dimension.STRESS)) {
+      return 2;
+    } else if (dimension.isNone() || dimension.equals(Dimension.LINE_LOAD)) {
+      return 3;
+    }
+    return 0;
+  }
+
+  private static NumberPattern decimals(int count) {
+    return new NumberPattern(count == 0 ? "#,##0" : "#,##0." + "0".repeat(count));
+  }
+}
