@@ -39,10 +39,8 @@ final class SampleProcedure {
     Reference bending =
         p.step("σ_My", "bending stress about y", Dimension.STRESS, abs(my).over(wy), BEAM);
     Reference sigma =
-        p.step(
-            "σ", "greatest normal stress", Dimension.STRESS, abs(axial).plus(bending), BEAM);
-    Reference tau =
-        p.step("τ", "greatest shear stress", Dimension.STRESS, abs(vz).over(av), BEAM);
+        p.step("σ", "greatest normal stress", Dimension.STRESS, abs(axial).plus(bending), BEAM);
+    Reference tau = p.step("τ", "greatest shear stress", Dimension.STRESS, abs(vz).over(av), BEAM);
     Reference equivalent =
         p.step(
             "σ_eq",

@@ -53,8 +53,10 @@ final class SampleWorkbook {
     LedgerSheet sheet = book.sheet("Basis");
     sheet.title(IDENTITY.title(), "What was calculated, for whom, and what it does not cover");
     sheet.add(
-        new Caution(List.of("Anchors into the floor are outside this calculation; their forces are"
-            + " handed on.")));
+        new Caution(
+            List.of(
+                "Anchors into the floor are outside this calculation; their forces are"
+                    + " handed on.")));
     sheet.add(
         new EntryList(
             "Job",
