@@ -1,0 +1,43 @@
+package spanledger.job;
+
+import java.util.List;
+import spanledger.action.CombinationSet;
+import spanledger.action.Rail;
+import spanledger.action.RuleSet;
+import spanledger.action.Surface;
+import spanledger.action.UserCase;
+import spanledger.frame.Frame;
+
+/**
+ * A job: a structure and what it must carry.
+ *
+ * @param title its title block
+ * @param rules the rule set with the overrides in it
+ * @param overrides the figures in which the job departs from the rule set, in the order of the file
+ * @param combinations the combination rules
+ * @param frame the members and their supports
+ * @param surfaces the floors
+ * @param rails the rails of the guardrails
+ * @param userCases the load cases given in the job
+ * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
+ *     tried
+ * @param sha256 the SHA-256 of the job file's bytes, in hexadecimal
+ */
+public record Job(
+    JobTitle title,
+    RuleSet rules,
+    List<FigureOverride> overrides,
+    CombinationSet combinations,
+    Frame frame,
+    List<Surface> surfaces,
+    List<Rail> rails,
+    List<UserCase> userCases,
+    int placesPerSegment,
+    String sha256) {
+  public Job {
+    overrides = List.copyOf(overrides);
+    surfaces = List.copyOf(surfaces);
+    rails = List.copyOf(rails);
+    userCases = List.copyOf(userCases);
+  }
+}

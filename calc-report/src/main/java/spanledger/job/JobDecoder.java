@@ -1,0 +1,105 @@
+package spanledger.job;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import spanledger.action.CombinationSet;
+import spanledger.action.Rail;
+import spanledger.action.RuleSet;
+import spanledger.action.Surface;
+import spanledger.action.UserCase;
+import spanledger.frame.Frame;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedNumber;
+
+/** Decodes a whole job file and checks how its parts fit together. */
+final class JobDecoder {
+
+  /** On how many places of each segment a moving load is tried, if the job does not say. */
+  static final int USUAL_PLACES = 8;
+
+  private final Reading reading;
+  private final Tables tables;
+  private final String sha256;
+
+  JobDecoder(Reading reading, Tables tables, String sha256) {
+    this.reading = reading;
+    this.tables = tables;
+    this.sha256 = sha256;
+  }
+
+  /**
+   * The job, holding only its sound parts; empty if even the title block or the rules have faults.
+   */
+  Optional<Job> decode(Located root) {
+    return reading.fields("job", root).flatMap(this::job);
+  }
+
+  private Optional<Job> job(Fields fields) {
+    fields.find("$schema");
+    fields.require("formatVersion");
+    Optional<JobTitle> title = fields.require("job").flatMap(new TitleDecoder(reading)::decode);
+    RulesDecoder rulesDecoder = new RulesDecoder(reading, tables);
+    Optional<RuleSet> rules = fields.require("rules").flatMap(rulesDecoder::rules);
+    Optional<CombinationSet> combinations =
+        fields.require("combinations").flatMap(rulesDecoder::combinations);
+    List<FigureOverride> overrides =
+        fields.find("overrides").map(o -> rulesDecoder.overrides(o, rules)).orElse(List.of());
+    Structure structure = Structure.decode(fields, reading, tables);
+    FrameChecks checks = new FrameChecks(reading, structure);
+    Frame frame = structure.frame(checks);
+    Names<Surface> surfaces =
+        named(fields, "surfaces", "surface", new SurfaceDecoder(reading, structure)::decode);
+    Names<Rail> rails = named(fields, "rails", "rail", new RailDecoder(reading, structure)::decode);
+    MemberLoadDecoder memberLoads = new MemberLoadDecoder(reading, structure.members(), frame);
+    Names<UserCase> userCases =
+        named(
+            fields,
+            "userCases",
+            "load case",
+            new UserCaseDecoder(reading, structure.nodes(), checks, memberLoads)::decode);
+    int places = fields.find("movingLoads").map(this::places).orElse(USUAL_PLACES);
+    new WholeChecks(reading, structure, surfaces, rails).run(fields.object(), frame, checks);
+    if (title.isEmpty() || rules.isEmpty() || combinations.isEmpty()) {
+      return Optional.empty();
+    }
+    RuleSet effective = rules.get();
+    for (FigureOverride override : overrides) {
+      effective = effective.with(override.given());
+    }
+    return Optional.of(
+        new Job(
+            title.get(),
+            effective,
+            overrides,
+            combinations.get(),
+            frame,
+            surfaces.sound(),
+            rails.sound(),
+            userCases.sound(),
+            places,
+            sha256));
+  }
+
+  private <T> Names<T> named(
+      Fields fields, String key, String kind, Function<Located, Names<T>> decoder) {
+    return fields.find(key).map(decoder).orElseGet(() -> new Names<>(reading, kind));
+  }
+
+  private int places(Located movingLoads) {
+    return reading
+        .fields("movingLoads", movingLoads)
+        .flatMap(fields -> fields.require("placesPerSegment"))
+        .flatMap(this::count)
+        .orElse(USUAL_PLACES);
+  }
+
+  /** A whole number; the schema reports anything else. */
+  private Optional<Integer> count(Located value) {
+    if (value instanceof LocatedNumber number && number.value() == (int) number.value()) {
+      return Optional.of((int) number.value());
+    }
+    reading.gap(value.pointer());
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,61 @@
+package spanledger.job;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import spanledger.job.problem.Pointer;
+import spanledger.job.problem.ProblemLog;
+import spanledger.job.schema.JobSchema;
+import spanledger.job.source.JobFile;
+import spanledger.job.source.JsonTreeReader;
+import spanledger.job.source.Located;
+
+/** Reads job files and finds all that is wrong with them in one pass. */
+public final class JobReader {
+
+  private final Tables tables;
+  private final JobSchema schema = JobSchema.load();
+
+  /**
+   * A reader.
+   *
+   * @param tables the published data to which job files refer
+   */
+  public JobReader(Tables tables) {
+    this.tables = tables;
+  }
+
+  /**
+   * Reads a job file.
+   *
+   * @param path the file
+   * @return the job with warnings, or all reasons why there is none
+   * @throws IllegalStateException if the schema lets something pass that the decoders cannot use; a
+   *     fault of the program
+   */
+  public ReadJob read(Path path) {
+    ProblemLog log = new ProblemLog(path.toString());
+    Optional<JobFile> file = JobFile.load(path, log);
+    return file.map(loaded -> read(loaded, log, new Reading(log)))
+        .orElseGet(() -> new ReadJob.Refused(log.inOrder()));
+  }
+
+  /** Reads a loaded file; {@code reading} keeps the account of the keys. */
+  ReadJob read(JobFile file, ProblemLog log, Reading reading) {
+    Optional<Located> root = JsonTreeReader.read(file.text(), log);
+    if (root.isEmpty()) {
+      return new ReadJob.Refused(log.inOrder());
+    }
+    Optional<Job> job = new JobDecoder(reading, tables, file.sha256()).decode(root.get());
+    schema.report(root.get(), log);
+    if (log.hasErrors()) {
+      return new ReadJob.Refused(log.inOrder());
+    }
+    Set<Pointer> unused = reading.unused();
+    if (job.isEmpty() || !unused.isEmpty()) {
+      throw new IllegalStateException(
+          "The schema accepts what the decoders cannot use: " + unused + ".");
+    }
+    return new ReadJob.Accepted(job.get(), log.inOrder());
+  }
+}

@@ -1,0 +1,60 @@
+package spanledger.job;
+
+import java.util.Map;
+import java.util.Optional;
+import spanledger.frame.MemberEnd;
+import spanledger.frame.Restraint;
+import spanledger.frame.Vector;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
+import spanledger.quantity.Dimension;
+
+/** Decodes how members are joined to their nodes. */
+final class JointDecoder {
+
+  private static final Map<String, MemberEnd> WHOLE =
+      Map.of("rigid", MemberEnd.RIGID, "pinned", MemberEnd.PINNED);
+  private static final Map<String, Restraint> SINGLE =
+      Map.of("rigid", Restraint.FIXED, "pinned", Restraint.FREE);
+
+  private final Reading reading;
+  private final Values values;
+
+  JointDecoder(Reading reading) {
+    this.reading = reading;
+    this.values = new Values(reading);
+  }
+
+  Optional<MemberEnd> decode(Located joint) {
+    if (joint instanceof LocatedText) {
+      return values.word(joint, WHOLE);
+    }
+    return reading.fields("joint", joint).flatMap(this::decodeApart);
+  }
+
+  private Optional<MemberEnd> decodeApart(Fields fields) {
+    Optional<Restraint> torsion = fields.require("torsion").flatMap(this::restraint);
+    Optional<Restraint> aboutY = fields.require("aboutY").flatMap(this::restraint);
+    Optional<Restraint> aboutZ = fields.require("aboutZ").flatMap(this::restraint);
+    Optional<Vector> offset =
+        fields
+            .find("offset")
+            .map(at -> values.vector(at, Dimension.LENGTH))
+            .orElse(Optional.of(Vector.ZERO));
+    if (torsion.isEmpty() || aboutY.isEmpty() || aboutZ.isEmpty() || offset.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new MemberEnd(torsion.get(), aboutY.get(), aboutZ.get(), offset.get()));
+  }
+
+  private Optional<Restraint> restraint(Located value) {
+    if (value instanceof LocatedText text && SINGLE.containsKey(text.text())) {
+      return values.word(value, SINGLE);
+    }
+    if (Values.isWord(value)) {
+      reading.gap(value.pointer());
+      return Optional.empty();
+    }
+    return values.positive(value, Dimension.MOMENT).map(Restraint.Spring::new);
+  }
+}

@@ -1,0 +1,77 @@
+package spanledger.job;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import spanledger.frame.Node;
+import spanledger.frame.Vector;
+import spanledger.job.source.Located;
+import spanledger.job.source.Quoted;
+import spanledger.quantity.Dimension;
+
+/** Decodes the nodes and finds those that stand at the same place. */
+final class NodeDecoder {
+
+  /** A cube of the grid by which near nodes are found. */
+  private record Cell(long x, long y, long z) {
+    static Cell of(Vector place) {
+      return new Cell(
+          (long) Math.floor(place.x() / Tolerance.SAME_PLACE),
+          (long) Math.floor(place.y() / Tolerance.SAME_PLACE),
+          (long) Math.floor(place.z() / Tolerance.SAME_PLACE));
+    }
+  }
+
+  private final Reading reading;
+  private final Values values;
+  private final Map<Cell, Located.Entry> occupied = new HashMap<>();
+  private final Map<String, Vector> places = new HashMap<>();
+
+  NodeDecoder(Reading reading) {
+    this.reading = reading;
+    this.values = new Values(reading);
+  }
+
+  Names<Node> decode(Located nodes) {
+    Names<Node> names = new Names<>(reading, "node");
+    for (Located.Entry entry : reading.named(nodes)) {
+      Optional<Vector> place = values.vector(entry.value(), Dimension.LENGTH);
+      names.add(entry, place.map(at -> new Node(entry.key(), at)));
+      place.ifPresent(at -> checkFree(entry, at));
+    }
+    return names;
+  }
+
+  private void checkFree(Located.Entry entry, Vector place) {
+    Cell own = Cell.of(place);
+    for (long x = own.x() - 1; x <= own.x() + 1; x++) {
+      for (long y = own.y() - 1; y <= own.y() + 1; y++) {
+        for (long z = own.z() - 1; z <= own.z() + 1; z++) {
+          Located.Entry other = occupied.get(new Cell(x, y, z));
+          if (other != null && distance(other, place) <= Tolerance.SAME_PLACE) {
+            reportSamePlace(entry, other);
+            return;
+          }
+        }
+      }
+    }
+    occupied.put(own, entry);
+    places.put(entry.key(), place);
+  }
+
+  private double distance(Located.Entry other, Vector place) {
+    return places.getOrDefault(other.key(), Vector.ZERO).minus(place).norm();
+  }
+
+  private void reportSamePlace(Located.Entry entry, Located.Entry other) {
+    reading.error(
+        entry.value(),
+        "the place of node "
+            + Quoted.text(other.key())
+            + " (line "
+            + other.keyPlace().line()
+            + ") once more",
+        "nodes more than 1 mm apart",
+        "use " + Quoted.text(other.key()) + " for both, or correct the coordinates");
+  }
+}

@@ -1,0 +1,95 @@
+package spanledger.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import spanledger.job.problem.Finding;
+import spanledger.job.problem.Pointer;
+import spanledger.job.problem.ProblemLog;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedObject;
+
+/**
+ * What the decoders of one file share: the log, and the account of which keys they asked for.
+ *
+ * <p>Decoders report what a value means; how the file is built (missing and unknown keys, wrong
+ * kinds of values) is reported by the schema. A decoder that meets a wrongly built value returns
+ * empty and notes a gap. A gap or an unread key in a file without errors means that schema and
+ * decoders disagree, which is a fault of the program.
+ */
+final class Reading {
+
+  private final ProblemLog log;
+  private final Map<String, Set<String>> asked = new TreeMap<>();
+  private final List<Fields> objects = new ArrayList<>();
+  private final Set<Pointer> gaps = new TreeSet<>();
+
+  Reading(ProblemLog log) {
+    this.log = log;
+  }
+
+  /**
+   * The keys of an object.
+   *
+   * @param kind its name among the definitions of the schema
+   */
+  Optional<Fields> fields(String kind, Located value) {
+    if (value instanceof LocatedObject object) {
+      Fields fields = new Fields(this, object, asked.computeIfAbsent(kind, k -> new TreeSet<>()));
+      objects.add(fields);
+      return Optional.of(fields);
+    }
+    gap(value.pointer());
+    return Optional.empty();
+  }
+
+  /** The entries of an object whose keys are names. */
+  List<Located.Entry> named(Located value) {
+    if (value instanceof LocatedObject object) {
+      return object.entries();
+    }
+    gap(value.pointer());
+    return List.of();
+  }
+
+  /** Notes a value that could not be used and that the schema is to report. */
+  void gap(Pointer pointer) {
+    gaps.add(pointer);
+  }
+
+  /** Reports an error of a value. */
+  void error(Located value, String found, String expected, String remedy) {
+    log.error(value.pointer(), value.place(), new Finding(found, expected, remedy));
+  }
+
+  /** Reports a warning about a value. */
+  void warning(Located value, String found, String expected, String remedy) {
+    log.warning(value.pointer(), value.place(), new Finding(found, expected, remedy));
+  }
+
+  /** Reports an error of a name. */
+  void error(Located.Entry entry, String found, String expected, String remedy) {
+    log.error(entry.value().pointer(), entry.keyPlace(), new Finding(found, expected, remedy));
+  }
+
+  /** Reports a warning about a named thing. */
+  void warning(Located.Entry entry, String found, String expected, String remedy) {
+    log.warning(entry.value().pointer(), entry.keyPlace(), new Finding(found, expected, remedy));
+  }
+
+  /** The keys that decoders asked for, by kind of object. */
+  Map<String, Set<String>> asked() {
+    return asked;
+  }
+
+  /** Values that could not be used, and keys that no decoder asked for. */
+  Set<Pointer> unused() {
+    Set<Pointer> unused = new TreeSet<>(gaps);
+    objects.forEach(fields -> unused.addAll(fields.unread()));
+    return unused;
+  }
+}

@@ -1,0 +1,124 @@
+package spanledger.job;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spanledger.frame.Freedom;
+import spanledger.frame.Node;
+import spanledger.frame.Restraint;
+import spanledger.frame.Support;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
+import spanledger.job.source.Quoted;
+import spanledger.quantity.Dimension;
+
+/** Decodes what holds the frame to the ground. */
+final class SupportDecoder {
+
+  private static final Map<Freedom, String> KEYS =
+      Map.of(
+          Freedom.SHIFT_X, "shiftX",
+          Freedom.SHIFT_Y, "shiftY",
+          Freedom.SHIFT_Z, "shiftZ",
+          Freedom.TURN_X, "turnX",
+          Freedom.TURN_Y, "turnY",
+          Freedom.TURN_Z, "turnZ");
+  private static final Map<String, Restraint> WORDS =
+      Map.of("fixed", Restraint.FIXED, "free", Restraint.FREE);
+  private static final Map<String, Boolean> TYPES = Map.of("pinned", false, "fixed", true);
+
+  private final Reading reading;
+  private final Values values;
+  private final Names<Node> nodes;
+  private final Map<String, Located.Entry> supported = new HashMap<>();
+
+  SupportDecoder(Reading reading, Names<Node> nodes) {
+    this.reading = reading;
+    this.values = new Values(reading);
+    this.nodes = nodes;
+  }
+
+  Names<Support> decode(Located supports) {
+    Names<Support> names = new Names<>(reading, "support");
+    for (Located.Entry entry : reading.named(supports)) {
+      names.add(
+          entry,
+          reading.fields("support", entry.value()).flatMap(fields -> support(entry, fields)));
+    }
+    return names;
+  }
+
+  private Optional<Support> support(Located.Entry entry, Fields fields) {
+    Optional<Located> reference = fields.require("node");
+    Optional<Node> node = reference.flatMap(nodes::resolve);
+    Optional<List<Restraint>> restraints =
+        fields.find("type").map(this::ofType).orElseGet(() -> apart(entry, fields));
+    if (node.isEmpty() || restraints.isEmpty() || reference.isEmpty()) {
+      return Optional.empty();
+    }
+    Located.Entry other = supported.putIfAbsent(node.get().name(), entry);
+    if (other != null) {
+      reading.error(
+          reference.get(),
+          Quoted.text(node.get().name())
+              + ", which support "
+              + Quoted.text(other.key())
+              + " holds already",
+          "one support for each node",
+          "put both into one support, or correct the node");
+      return Optional.empty();
+    }
+    return Optional.of(new Support(node.get(), restraints.get()));
+  }
+
+  private Optional<List<Restraint>> ofType(Located type) {
+    return values
+        .word(type, TYPES)
+        .map(
+            fixed -> {
+              List<Restraint> restraints = new ArrayList<>();
+              for (Freedom freedom : Freedom.values()) {
+                restraints.add(freedom.isShift() || fixed ? Restraint.FIXED : Restraint.FREE);
+              }
+              return restraints;
+            });
+  }
+
+  private Optional<List<Restraint>> apart(Located.Entry entry, Fields fields) {
+    List<Restraint> restraints = new ArrayList<>();
+    for (Freedom freedom : Freedom.values()) {
+      Optional<Located> given = fields.find(KEYS.getOrDefault(freedom, ""));
+      given
+          .map(value -> restraint(value, freedom))
+          .orElse(Optional.of(Restraint.FREE))
+          .ifPresent(restraints::add);
+    }
+    if (restraints.size() < Freedom.values().length) {
+      return Optional.empty();
+    }
+    if (restraints.stream().allMatch(Restraint.FREE::equals)) {
+      reading.error(
+          entry,
+          "a support that holds nothing",
+          "\"type\", or at least one of "
+              + String.join(", ", KEYS.values().stream().sorted().toList()),
+          "add what it holds, or remove the support");
+      return Optional.empty();
+    }
+    return Optional.of(restraints);
+  }
+
+  private Optional<Restraint> restraint(Located value, Freedom freedom) {
+    if (value instanceof LocatedText text && WORDS.containsKey(text.text())) {
+      return values.word(value, WORDS);
+    }
+    if (Values.isWord(value)) {
+      reading.gap(value.pointer());
+      return Optional.empty();
+    }
+    Dimension stiffness = freedom.isShift() ? Dimension.LINE_LOAD : Dimension.MOMENT;
+    return values.positive(value, stiffness).map(Restraint.Spring::new);
+  }
+}

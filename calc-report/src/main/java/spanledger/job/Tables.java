@@ -1,0 +1,34 @@
+package spanledger.job;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+import spanledger.action.CombinationSet;
+import spanledger.action.Figure;
+import spanledger.action.RuleSet;
+import spanledger.material.AlloyTable;
+
+/**
+ * The published data that a job file refers to by name.
+ *
+ * @param alloys the alloys
+ * @param rules the rule sets by id
+ * @param combinations the combination rules by id
+ */
+public record Tables(
+    AlloyTable alloys, Map<String, RuleSet> rules, Map<String, CombinationSet> combinations) {
+  public Tables {
+    rules = Collections.unmodifiableMap(new TreeMap<>(rules));
+    combinations = Collections.unmodifiableMap(new TreeMap<>(combinations));
+  }
+
+  /**
+   * Every figure that some rule set has, by id; of several the one of the first set in alphabetical
+   * order.
+   */
+  Map<String, Figure> knownFigures() {
+    Map<String, Figure> known = new TreeMap<>();
+    rules.values().forEach(set -> set.inOrder().forEach(f -> known.putIfAbsent(f.id(), f)));
+    return known;
+  }
+}

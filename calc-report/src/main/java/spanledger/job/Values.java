@@ -1,0 +1,129 @@
+package spanledger.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spanledger.frame.Vector;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedArray;
+import spanledger.job.source.Located.LocatedNumber;
+import spanledger.job.source.Located.LocatedText;
+import spanledger.job.source.Quoted;
+import spanledger.quantity.Dimension;
+import spanledger.tables.QuantityFormatException;
+import spanledger.tables.QuantityReader;
+
+/** Decodes quantities, vectors and words. */
+final class Values {
+
+  /** No quantity is longer than this, characters; it keeps messages short. */
+  private static final int LONGEST_QUANTITY = 60;
+
+  private final Reading reading;
+
+  Values(Reading reading) {
+    this.reading = reading;
+  }
+
+  /** A quantity in core units. */
+  Optional<Double> quantity(Located value, Dimension dimension) {
+    String text;
+    if (value instanceof LocatedText quantity) {
+      text = quantity.text();
+    } else if (value instanceof LocatedNumber number) {
+      text = number.digits();
+    } else {
+      reading.gap(value.pointer());
+      return Optional.empty();
+    }
+    try {
+      if (text.length() > LONGEST_QUANTITY) {
+        throw new NumberFormatException("too long");
+      }
+      double read = QuantityReader.read(text, dimension);
+      if (value instanceof LocatedNumber) {
+        reading.error(
+            value,
+            value.words(),
+            "a number in quotation marks, so that a unit or fraction can stand with it",
+            "write \"" + text + "\"");
+        return Optional.empty();
+      }
+      return Optional.of(read);
+    } catch (QuantityFormatException e) {
+      reading.error(
+          value, Quoted.shortened(e.found()), e.expected(), remedy(value, e.remedy().strip()));
+    } catch (NumberFormatException e) {
+      reading.error(
+          value, value.words(), "a number with a unit, for example \"150 mm\"", "shorten it");
+    }
+    return Optional.empty();
+  }
+
+  private static String remedy(Located value, String given) {
+    if (!given.isEmpty()) {
+      return given;
+    }
+    return value instanceof LocatedNumber
+        ? "write number and unit together in quotation marks"
+        : "correct the number or its unit";
+  }
+
+  /** A quantity that must be greater than zero. */
+  Optional<Double> positive(Located value, Dimension dimension) {
+    Optional<Double> read = quantity(value, dimension);
+    if (read.isPresent() && read.get() <= 0) {
+      reading.error(value, value.words(), "more than zero", "correct the number");
+      return Optional.empty();
+    }
+    return read;
+  }
+
+  /** A quantity that must not be less than zero. */
+  Optional<Double> notNegative(Located value, Dimension dimension) {
+    Optional<Double> read = quantity(value, dimension);
+    if (read.isPresent() && read.get() < 0) {
+      reading.error(value, value.words(), "zero or more", "correct the number");
+      return Optional.empty();
+    }
+    return read;
+  }
+
+  /** Three quantities along X, Y and Z. */
+  Optional<Vector> vector(Located value, Dimension dimension) {
+    if (!(value instanceof LocatedArray list) || list.elements().size() != 3) {
+      reading.gap(value.pointer());
+      return Optional.empty();
+    }
+    List<Double> read = new ArrayList<>();
+    for (Located element : list.elements()) {
+      quantity(element, dimension).ifPresent(read::add);
+    }
+    return read.size() == 3
+        ? Optional.of(new Vector(read.get(0), read.get(1), read.get(2)))
+        : Optional.empty();
+  }
+
+  /**
+   * Whether a text does not even begin like a quantity; the schema reports it with the words that
+   * it may be.
+   */
+  static boolean isWord(Located value) {
+    return value instanceof LocatedText text
+        && !text.text().isBlank()
+        && Character.isLetter(text.text().strip().charAt(0));
+  }
+
+  /** One of some words; the schema reports any other. */
+  <T> Optional<T> word(Located value, Map<String, T> known) {
+    if (value instanceof LocatedText text) {
+      T meaning = known.get(text.text());
+      if (meaning != null) {
+        return Optional.of(meaning);
+      }
+    }
+    reading.gap(value.pointer());
+    return Optional.empty();
+  }
+}

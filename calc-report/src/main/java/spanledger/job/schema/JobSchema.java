@@ -1,0 +1,88 @@
+package spanledger.job.schema;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
+import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.path.PathType;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import spanledger.job.problem.ProblemLog;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.Entry;
+import spanledger.job.source.Located.LocatedArray;
+import spanledger.job.source.Located.LocatedObject;
+
+/**
+ * The published schema of job files ({@code docs/job.schema.json}), which decides how a job file is
+ * built.
+ */
+public final class JobSchema {
+
+  private static final String RESOURCE = "job.schema.json";
+
+  private final JsonNode document;
+  private final Schema schema;
+
+  private JobSchema(JsonNode document) {
+    this.document = document;
+    SchemaRegistryConfig config =
+        SchemaRegistryConfig.builder().pathType(PathType.JSON_POINTER).build();
+    this.schema =
+        SchemaRegistry.withDefaultDialect(
+                SpecificationVersion.DRAFT_2020_12, builder -> builder.schemaRegistryConfig(config))
+            .getSchema(document);
+  }
+
+  /**
+   * Loads the schema that is packed with the program.
+   *
+   * @throws IllegalStateException if it is missing; a fault of the build
+   */
+  public static JobSchema load() {
+    try (InputStream stream = JobSchema.class.getResourceAsStream(RESOURCE)) {
+      if (stream == null) {
+        throw new IllegalStateException(RESOURCE + " is missing from the program's jar.");
+      }
+      return new JobSchema(new ObjectMapper().readTree(stream));
+    } catch (IOException e) {
+      throw new IllegalStateException(RESOURCE + " in the program's jar cannot be read.", e);
+    }
+  }
+
+  /** The schema as JSON. */
+  JsonNode document() {
+    return document;
+  }
+
+  /**
+   * Reports how a document departs from the schema. A value at whose place something is reported
+   * already is passed over.
+   *
+   * @param root the document
+   * @param log takes the problems
+   */
+  public void report(Located root, ProblemLog log) {
+    Map<String, Located> values = new HashMap<>();
+    collect(root, values);
+    List<Error> errors = schema.validate(PlainJson.of(root));
+    new SchemaFindings(document, values, log).report(errors);
+  }
+
+  private static void collect(Located value, Map<String, Located> into) {
+    into.put(value.pointer().text(), value);
+    if (value instanceof LocatedObject object) {
+      for (Entry entry : object.entries()) {
+        collect(entry.value(), into);
+      }
+    } else if (value instanceof LocatedArray list) {
+      list.elements().forEach(element -> collect(element, into));
+    }
+  }
+}
