@@ -9,6 +9,7 @@ module spanledger.core {
   requires ejml.dsparse;
   requires commons.math3;
   requires org.locationtech.jts;
+  requires TinfourCore;
   requires static transitive org.jspecify;
 
   exports spanledger.action;
@@ -21,6 +22,8 @@ module spanledger.core {
   exports spanledger.quantity;
   exports spanledger.resistance;
   exports spanledger.section;
+  exports spanledger.section.mesh;
   exports spanledger.section.outline;
+  exports spanledger.section.warping;
   exports spanledger.verdict;
 }

@@ -18,6 +18,7 @@ import spanledger.procedure.CompiledProcedure;
  * @param z bending about the axis parallel to z; its left is the side of smaller y
  * @param major bending about the major principal axis
  * @param minor bending about the minor principal axis
+ * @param cubicMoments moments of third order about the centroid
  */
 public record PlaneProperties(
     double area,
@@ -31,7 +32,8 @@ public record PlaneProperties(
     BendingModuli y,
     BendingModuli z,
     BendingModuli major,
-    BendingModuli minor) {
+    BendingModuli minor,
+    CubicMoments cubicMoments) {
 
   private static final CompiledProcedure AXES = SectionAxes.PROCEDURE.compile();
   private static final CompiledProcedure MODULUS = ElasticModulus.PROCEDURE.compile();
@@ -78,7 +80,8 @@ public record PlaneProperties(
         bending.about(0, value(axes, "I_y")),
         bending.about(Math.PI / 2, value(axes, "I_z")),
         bending.about(angle, value(axes, "I_1")),
-        bending.about(angle + Math.PI / 2, value(axes, "I_2")));
+        bending.about(angle + Math.PI / 2, value(axes, "I_2")),
+        CubicMoments.about(centroid, edges));
   }
 
   /**
