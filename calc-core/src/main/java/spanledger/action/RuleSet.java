@@ -22,6 +22,9 @@ public record RuleSet(
   /** Imposed load at any one place on floors, N. */
   public static final String FLOOR_POINT = "floor.point";
 
+  /** Side of the square that the load at one place stands on, mm. */
+  public static final String FLOOR_POINT_PATCH = "floor.point-patch";
+
   /** Imposed load along any one floor member, N/mm. */
   public static final String FLOOR_LINE = "floor.line";
 
@@ -34,6 +37,12 @@ public record RuleSet(
   /** Load at any one place of a middle rail, N. */
   public static final String MIDRAIL_POINT = "midrail.point";
 
+  /** Least height of the top rail above the floor, mm. */
+  public static final String GUARDRAIL_HEIGHT_LEAST = "guardrail.height-least";
+
+  /** Greatest height of the top rail above the floor, mm. */
+  public static final String GUARDRAIL_HEIGHT_MOST = "guardrail.height-most";
+
   /** Deflection of floor members as a fraction of their span. */
   public static final String FLOOR_DEFLECTION_RATIO = "limit.floor-deflection-ratio";
 
@@ -42,6 +51,9 @@ public record RuleSet(
 
   /** Greatest movement of a rail or post under guardrail loads, mm. */
   public static final String RAIL_DEFLECTION = "limit.rail-deflection";
+
+  /** Level movement of the frame as a fraction of its height. */
+  public static final String SWAY_DEFLECTION_RATIO = "limit.sway-ratio";
 
   /** Factor φ on the yield resistance. */
   public static final String RESISTANCE_FACTOR = "resistance.factor";

@@ -1,0 +1,95 @@
+package spanledger.tables;
+
+import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import spanledger.action.Figure;
+import spanledger.action.RailDirection;
+import spanledger.action.RuleSet;
+import spanledger.quantity.Dimension;
+
+/** Reads rule sets from data files. */
+public final class RuleTables {
+
+  private static final Map<String, RailDirection> DIRECTIONS =
+      Stream.of(RailDirection.values())
+          .collect(Collectors.toUnmodifiableMap(RailDirection::words, d -> d));
+
+  private static final Map<String, Dimension> DIMENSIONS =
+      Map.ofEntries(
+          Map.entry(RuleSet.FLOOR_AREA, Dimension.STRESS),
+          Map.entry(RuleSet.FLOOR_POINT, Dimension.FORCE),
+          Map.entry(RuleSet.FLOOR_POINT_PATCH, Dimension.LENGTH),
+          Map.entry(RuleSet.FLOOR_LINE, Dimension.LINE_LOAD),
+          Map.entry(RuleSet.GUARDRAIL_LINE, Dimension.LINE_LOAD),
+          Map.entry(RuleSet.GUARDRAIL_POINT, Dimension.FORCE),
+          Map.entry(RuleSet.MIDRAIL_POINT, Dimension.FORCE),
+          Map.entry(RuleSet.GUARDRAIL_HEIGHT_LEAST, Dimension.LENGTH),
+          Map.entry(RuleSet.GUARDRAIL_HEIGHT_MOST, Dimension.LENGTH),
+          Map.entry(RuleSet.FLOOR_DEFLECTION_RATIO, Dimension.NONE),
+          Map.entry(RuleSet.FLOOR_DEFLECTION, Dimension.LENGTH),
+          Map.entry(RuleSet.RAIL_DEFLECTION, Dimension.LENGTH),
+          Map.entry(RuleSet.SWAY_DEFLECTION_RATIO, Dimension.NONE),
+          Map.entry(RuleSet.RESISTANCE_FACTOR, Dimension.NONE),
+          Map.entry(RuleSet.RESISTANCE_DIVISOR, Dimension.NONE),
+          Map.entry(RuleSet.NOTIONAL_SWAY, Dimension.NONE));
+
+  private RuleTables() {}
+
+  /** All rule sets that come with this module, in the order of its files. */
+  public static List<RuleSet> ruleSets() {
+    return TableFile.shippedIn("rule-sets").stream().map(RuleTables::read).toList();
+  }
+
+  /**
+   * A rule set that comes with this module.
+   *
+   * @throws IllegalArgumentException if there is none of that id; the message names those there are
+   */
+  public static RuleSet ruleSet(String id) {
+    Map<String, RuleSet> sets = new LinkedHashMap<>();
+    ruleSets().forEach(set -> sets.put(set.id(), set));
+    RuleSet found = sets.get(id);
+    if (found == null) {
+      throw new IllegalArgumentException(
+          "There is no rule set \"" + id + "\"." + TableObject.choices(id, sets.keySet()));
+    }
+    return found;
+  }
+
+  /**
+   * Reads a rule set.
+   *
+   * @param name what messages call the file
+   * @param content the file, read to its end but not closed
+   * @throws TableFormatException if it is not a rule set; the message names the row
+   */
+  public static RuleSet read(String name, InputStream content) {
+    return read(TableFile.read(name, content));
+  }
+
+  private static RuleSet read(TableObject file) {
+    file.allowOnly("id", "title", "railDirections", "figures");
+    Map<String, Figure> figures = new TreeMap<>();
+    for (TableObject row : file.rows("figures", "id")) {
+      Figure figure = figure(row);
+      if (figures.put(figure.id(), figure) != null) {
+        throw row.fault("this figure is given twice.");
+      }
+    }
+    return new RuleSet(
+        file.text("id"),
+        file.text("title"),
+        figures,
+        file.words("railDirections", DIRECTIONS).stream().distinct().toList());
+  }
+
+  private static Figure figure(TableObject row) {
+    row.allowOnly("id", "words", "value", "work", "place", "confidence", "note");
+    return FigureRow.read(row, row.word("id", DIMENSIONS));
+  }
+}
