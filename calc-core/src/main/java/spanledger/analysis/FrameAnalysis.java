@@ -49,10 +49,11 @@ public final class FrameAnalysis {
   public FrameAnalysis(Frame frame) {
     this.frame = frame;
     holds = new Holds(frame);
+    SegmentMatrices matrices = new SegmentMatrices();
     List<SegmentModel> made = new ArrayList<>();
     ends = new int[frame.segments().size()][];
     for (Segment segment : frame.segments()) {
-      made.add(new SegmentModel(segment));
+      made.add(new SegmentModel(segment, matrices));
       ends[segment.index()] =
           new int[] {frame.indexOf(segment.first()), frame.indexOf(segment.second())};
     }

@@ -1,7 +1,10 @@
 package spanledger.analysis;
 
-import java.util.ArrayList;
+import java.nio.DoubleBuffer;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
 import spanledger.frame.Segment;
@@ -11,7 +14,10 @@ import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.OutOfDomainException;
 import spanledger.section.SectionProperties;
 
-/** Evaluates the procedures of the segment mechanics for one segment. */
+/**
+ * Evaluates the procedures of the segment mechanics. Segments that are alike share their matrices,
+ * which nobody may modify.
+ */
 final class SegmentMatrices {
 
   static final List<String> MOVEMENTS =
@@ -54,10 +60,22 @@ final class SegmentMatrices {
   private static final UnitEvaluation NODE_FORCE_BY_END_FORCE =
       new UnitEvaluation(NODE_FORCE, END_FORCES, NODE_FORCES);
 
-  private static final String[] GLOBAL = SegmentAxes.GLOBAL;
-  private static final String[] LOCAL = SegmentAxes.LOCAL;
+  private static final int[] PLACES = slots(GEOMETRY, "X_1", "Y_1", "Z_1", "X_2", "Y_2", "Z_2");
+  private static final int[] ARMS = slots(GEOMETRY, "a_X1", "a_Y1", "a_Z1", "a_X2", "a_Y2", "a_Z2");
+  private static final int ROLL = GEOMETRY.slot("β");
+  private static final int PRINCIPAL = GEOMETRY.slot("α");
+  private static final int LENGTH = GEOMETRY.slot("L");
+  private static final int[] PROPERTIES =
+      slots(STIFFNESS, "E", "G", "A", "A_v_y", "A_v_z", "I_y", "I_z", "I_t");
+  private static final int[] RIGID =
+      slots(STIFFNESS, "r_x1", "r_y1", "r_z1", "r_x2", "r_y2", "r_z2");
+  private static final int[] SPRING =
+      slots(STIFFNESS, "k_x1", "k_y1", "k_z1", "k_x2", "k_y2", "k_z2");
 
-  private SegmentMatrices() {}
+  private final Map<DoubleBuffer, double[]> deformations = new HashMap<>();
+  private final Map<DoubleBuffer, double[]> endForces = new HashMap<>();
+  private final Map<DoubleBuffer, double[]> fixedEndForces = new HashMap<>();
+  private final Map<DoubleBuffer, double[]> nodeForces = new HashMap<>();
 
   /**
    * Length and axes, by the places of {@link #GEOMETRY}.
@@ -66,15 +84,15 @@ final class SegmentMatrices {
    */
   static double[] geometry(Segment segment) {
     double[] slots = GEOMETRY.newSlots();
-    set(slots, "", "_1", segment.first().place());
-    set(slots, "", "_2", segment.second().place());
-    set(slots, "a_", "1", segment.start().offset());
-    set(slots, "a_", "2", segment.end().offset());
-    slots[GEOMETRY.slot("β")] = segment.member().roll();
-    slots[GEOMETRY.slot("α")] = segment.member().section().properties().principalRotation();
+    set(slots, PLACES, 0, segment.first().place());
+    set(slots, PLACES, 3, segment.second().place());
+    set(slots, ARMS, 0, segment.start().offset());
+    set(slots, ARMS, 3, segment.end().offset());
+    slots[ROLL] = segment.member().roll();
+    slots[PRINCIPAL] = segment.member().section().properties().principalRotation();
     GEOMETRY.evaluate(slots);
     double reach = segment.first().place().norm() + segment.second().place().norm();
-    double length = slots[GEOMETRY.slot("L")];
+    double length = slots[LENGTH];
     // Coordinates carry about 16 digits; below this the length is their rounding.
     if (!(length > 1e-12 * reach) || !Double.isFinite(length)) {
       throw new IllegalArgumentException(
@@ -102,16 +120,16 @@ final class SegmentMatrices {
     GEOMETRY_TO_STIFFNESS.copy(geometry, slots);
     Alloy alloy = segment.member().alloy();
     SectionProperties section = segment.member().section().properties();
-    slots[STIFFNESS.slot("E")] = alloy.youngsModulus();
-    slots[STIFFNESS.slot("G")] = alloy.shearModulus();
-    slots[STIFFNESS.slot("A")] = section.area();
-    slots[STIFFNESS.slot("A_v_y")] = section.shearAreaY();
-    slots[STIFFNESS.slot("A_v_z")] = section.shearAreaZ();
-    slots[STIFFNESS.slot("I_y")] = section.secondMomentY();
-    slots[STIFFNESS.slot("I_z")] = section.secondMomentZ();
-    slots[STIFFNESS.slot("I_t")] = section.torsionConstant();
-    hold(slots, "1", segment.start());
-    hold(slots, "2", segment.end());
+    slots[PROPERTIES[0]] = alloy.youngsModulus();
+    slots[PROPERTIES[1]] = alloy.shearModulus();
+    slots[PROPERTIES[2]] = section.area();
+    slots[PROPERTIES[3]] = section.shearAreaY();
+    slots[PROPERTIES[4]] = section.shearAreaZ();
+    slots[PROPERTIES[5]] = section.secondMomentY();
+    slots[PROPERTIES[6]] = section.secondMomentZ();
+    slots[PROPERTIES[7]] = section.torsionConstant();
+    hold(slots, 0, segment.start());
+    hold(slots, 3, segment.end());
     STIFFNESS.evaluate(slots);
     try {
       STIFFNESS.requireInDomain(slots);
@@ -122,27 +140,38 @@ final class SegmentMatrices {
   }
 
   /** 6 x 12. */
-  static double[] deformationByMovement(double[] geometry) {
+  double[] deformationByMovement(double[] geometry) {
     double[] slots = DEFORMATION.newSlots();
     GEOMETRY_TO_DEFORMATION.copy(geometry, slots);
-    return DEFORMATION_BY_MOVEMENT.matrix(slots);
+    return deformations.computeIfAbsent(
+        inputs(DEFORMATION, slots), same -> DEFORMATION_BY_MOVEMENT.matrix(slots));
   }
 
   /** 12 x 6. */
-  static double[] endForceByDeformation(double[] stiffness) {
-    return END_FORCE_BY_DEFORMATION.matrix(endForceSlots(stiffness));
+  double[] endForceByDeformation(double[] stiffness) {
+    double[] slots = endForceSlots(stiffness);
+    return endForces.computeIfAbsent(
+        inputs(END_FORCE, slots), same -> END_FORCE_BY_DEFORMATION.matrix(slots));
   }
 
   /** 12 x 10. */
-  static double[] endForceByLoad(double[] stiffness) {
-    return END_FORCE_BY_LOAD.matrix(endForceSlots(stiffness));
+  double[] endForceByLoad(double[] stiffness) {
+    double[] slots = endForceSlots(stiffness);
+    return fixedEndForces.computeIfAbsent(
+        inputs(END_FORCE, slots), same -> END_FORCE_BY_LOAD.matrix(slots));
   }
 
   /** 12 x 12. */
-  static double[] nodeForceByEndForce(double[] geometry) {
+  double[] nodeForceByEndForce(double[] geometry) {
     double[] slots = NODE_FORCE.newSlots();
     GEOMETRY_TO_NODE_FORCE.copy(geometry, slots);
-    return NODE_FORCE_BY_END_FORCE.matrix(slots);
+    return nodeForces.computeIfAbsent(
+        inputs(NODE_FORCE, slots), same -> NODE_FORCE_BY_END_FORCE.matrix(slots));
+  }
+
+  /** Equal for equal inputs. */
+  private static DoubleBuffer inputs(CompiledProcedure procedure, double[] slots) {
+    return DoubleBuffer.wrap(Arrays.copyOf(slots, procedure.procedure().inputs().size()));
   }
 
   private static double[] endForceSlots(double[] stiffness) {
@@ -151,24 +180,25 @@ final class SegmentMatrices {
     return slots;
   }
 
-  private static void hold(double[] slots, String end, MemberEnd joint) {
-    List<Restraint> holds = new ArrayList<>();
-    holds.add(joint.torsion());
-    holds.add(joint.aboutY());
-    holds.add(joint.aboutZ());
-    for (int axis = 0; axis < 3; axis++) {
-      Restraint restraint = holds.get(axis);
-      slots[STIFFNESS.slot("r_" + LOCAL[axis] + end)] =
-          restraint instanceof Restraint.Fixed ? 1 : 0;
-      slots[STIFFNESS.slot("k_" + LOCAL[axis] + end)] =
-          restraint instanceof Restraint.Spring spring ? spring.stiffness() : 0;
-    }
+  private static void hold(double[] slots, int at, MemberEnd joint) {
+    hold(slots, at, joint.torsion());
+    hold(slots, at + 1, joint.aboutY());
+    hold(slots, at + 2, joint.aboutZ());
   }
 
-  private static void set(double[] slots, String before, String after, Vector place) {
-    slots[GEOMETRY.slot(before + GLOBAL[0] + after)] = place.x();
-    slots[GEOMETRY.slot(before + GLOBAL[1] + after)] = place.y();
-    slots[GEOMETRY.slot(before + GLOBAL[2] + after)] = place.z();
+  private static void hold(double[] slots, int at, Restraint restraint) {
+    slots[RIGID[at]] = restraint instanceof Restraint.Fixed ? 1 : 0;
+    slots[SPRING[at]] = restraint instanceof Restraint.Spring spring ? spring.stiffness() : 0;
+  }
+
+  private static void set(double[] slots, int[] at, int from, Vector place) {
+    slots[at[from]] = place.x();
+    slots[at[from + 1]] = place.y();
+    slots[at[from + 2]] = place.z();
+  }
+
+  private static int[] slots(CompiledProcedure procedure, String... symbols) {
+    return Arrays.stream(symbols).mapToInt(procedure::slot).toArray();
   }
 
   private static String words(Vector place) {

@@ -41,6 +41,11 @@ public final class SegmentModel {
    *     domain
    */
   public SegmentModel(Segment segment) {
+    this(segment, new SegmentMatrices());
+  }
+
+  /** The same, sharing matrices with segments that are alike. */
+  SegmentModel(Segment segment, SegmentMatrices matrices) {
     this.segment = segment;
     geometry = SegmentMatrices.geometry(segment);
     length = geometry[SegmentMatrices.GEOMETRY.slot("L")];
@@ -48,10 +53,10 @@ public final class SegmentModel {
       axes[axis] = axis(SegmentAxes.LOCAL[axis]);
     }
     stiffness = SegmentMatrices.stiffness(segment, geometry);
-    deformationByMovement = SegmentMatrices.deformationByMovement(geometry);
-    endForceByDeformation = SegmentMatrices.endForceByDeformation(stiffness);
-    endForceByLoad = SegmentMatrices.endForceByLoad(stiffness);
-    nodeForceByEndForce = SegmentMatrices.nodeForceByEndForce(geometry);
+    deformationByMovement = matrices.deformationByMovement(geometry);
+    endForceByDeformation = matrices.endForceByDeformation(stiffness);
+    endForceByLoad = matrices.endForceByLoad(stiffness);
+    nodeForceByEndForce = matrices.nodeForceByEndForce(geometry);
     nodeForceByMovement = congruent();
   }
 
