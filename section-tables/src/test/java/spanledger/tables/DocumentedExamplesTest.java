@@ -1,0 +1,53 @@
+package spanledger.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** The data files shown in docs/how-to-add-data.md can be read as they stand. */
+class DocumentedExamplesTest {
+
+  private static final Path GUIDE =
+      Path.of(System.getProperty("spanledger.root", ".."), "docs", "how-to-add-data.md");
+
+  @Test
+  void alloys() throws IOException {
+    assertThat(AlloyTables.read("example", example("\"constants\"")).rows()).hasSize(1);
+  }
+
+  @Test
+  void ruleSet() throws IOException {
+    assertThat(RuleTables.read("example", example("\"railDirections\"")).figures()).hasSize(1);
+  }
+
+  @Test
+  void combinations() throws IOException {
+    assertThat(CombinationTables.read("example", example("\"templates\"")).templates()).hasSize(1);
+  }
+
+  /** The only example that has a member. */
+  private static InputStream example(String member) throws IOException {
+    Matcher blocks =
+        Pattern.compile("```json\\n(.*?)```", Pattern.DOTALL)
+            .matcher(Files.readString(GUIDE, StandardCharsets.UTF_8));
+    String found =
+        blocks
+            .results()
+            .map(block -> block.group(1))
+            .filter(block -> block.contains(member))
+            .reduce(
+                (one, another) -> {
+                  throw new IllegalStateException("Two examples have " + member);
+                })
+            .orElseThrow();
+    return new ByteArrayInputStream(found.getBytes(StandardCharsets.UTF_8));
+  }
+}
