@@ -34,11 +34,16 @@ final class FrameChecks {
     this.nodes = structure.nodes();
     this.members = structure.members();
     this.supports = structure.supports();
-    for (Member member : structure.members().sound()) {
+    for (Member member : structure.members().usable()) {
       for (Node node : member.nodes()) {
         membersAt.computeIfAbsent(node.name(), n -> new ArrayList<>()).add(member);
       }
     }
+  }
+
+  /** Whether surely no member goes through a node; members with faults might. */
+  boolean isLoose(Node node) {
+    return members.areAllUsable() && !isJoined(node);
   }
 
   /** Whether a member goes through a node. */
@@ -51,9 +56,9 @@ final class FrameChecks {
    * there.
    */
   void findMissedJoints() {
-    for (Node node : nodes.sound()) {
+    for (Node node : nodes.usable()) {
       if (isJoined(node)) {
-        members.sound().stream()
+        members.usable().stream()
             .filter(member -> !member.nodes().contains(node) && passes(member, node.place()))
             .forEach(member -> reportMissedJoint(member, node));
       }
@@ -86,7 +91,7 @@ final class FrameChecks {
   void findLooseSupports() {
     for (Located.Entry entry : supports.entries()) {
       supports
-          .sound(entry.key())
+          .usable(entry.key())
           .filter(support -> !isJoined(support.node()))
           .ifPresent(support -> reportLoose(entry, support));
     }
@@ -105,11 +110,11 @@ final class FrameChecks {
   /** Reports parts of the frame that no support holds along X, Y or Z. */
   void findUnsupported() {
     Map<String, Support> supportAt = new HashMap<>();
-    for (Support support : supports.sound()) {
+    for (Support support : supports.usable()) {
       supportAt.put(support.node().name(), support);
     }
     Set<String> seen = new HashSet<>();
-    for (Member member : members.sound()) {
+    for (Member member : members.usable()) {
       if (!seen.contains(member.nodes().get(0).name())) {
         List<Member> part = partWith(member, seen);
         List<Support> holding =

@@ -60,7 +60,13 @@ final class JobDecoder {
             new UserCaseDecoder(reading, structure.nodes(), checks, memberLoads)::decode);
     int places = fields.find("movingLoads").map(this::places).orElse(USUAL_PLACES);
     new WholeChecks(reading, structure, surfaces, rails).run(fields.object(), frame, checks);
-    if (title.isEmpty() || rules.isEmpty() || combinations.isEmpty()) {
+    if (title.isEmpty()
+        || rules.isEmpty()
+        || combinations.isEmpty()
+        || !structure.isSound()
+        || !surfaces.areAllSound()
+        || !rails.areAllSound()
+        || !userCases.areAllSound()) {
       return Optional.empty();
     }
     RuleSet effective = rules.get();
@@ -74,9 +80,9 @@ final class JobDecoder {
             overrides,
             combinations.get(),
             frame,
-            surfaces.sound(),
-            rails.sound(),
-            userCases.sound(),
+            surfaces.usable(),
+            rails.usable(),
+            userCases.usable(),
             places,
             sha256));
   }

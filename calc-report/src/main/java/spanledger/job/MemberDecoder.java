@@ -1,16 +1,23 @@
 package spanledger.job;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.MemberRole;
 import spanledger.frame.Node;
 import spanledger.job.source.Located;
 import spanledger.material.Alloy;
+import spanledger.material.BucklingClass;
+import spanledger.material.ProductForm;
+import spanledger.material.ThicknessRange;
+import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 import spanledger.section.Section;
+import spanledger.section.SolidRound;
 
 /** Decodes the members and checks that each is one straight piece. */
 final class MemberDecoder {
@@ -23,6 +30,25 @@ final class MemberDecoder {
           "leg", MemberRole.LEG,
           "brace", MemberRole.BRACE,
           "other", MemberRole.OTHER);
+
+  /** Take the place of a section and an alloy with faults; a job with one is never calculated. */
+  private static final Section SOME_SECTION = new Section("stand-in", new SolidRound(1));
+
+  private static final Alloy SOME_ALLOY =
+      new Alloy(
+          "stand-in",
+          EnumSet.allOf(ProductForm.class),
+          new ThicknessRange(0, Double.POSITIVE_INFINITY),
+          1,
+          1,
+          BucklingClass.B,
+          Optional.empty(),
+          OptionalDouble.empty(),
+          1,
+          1,
+          1,
+          Source.declared("stand-in"),
+          "");
 
   private final Reading reading;
   private final Values values;
@@ -50,14 +76,21 @@ final class MemberDecoder {
   Names<Member> decode(Located members) {
     Names<Member> names = new Names<>(reading, "member");
     for (Located.Entry entry : reading.named(members)) {
-      names.add(
-          entry,
-          reading.fields("member", entry.value()).flatMap(fields -> member(entry.key(), fields)));
+      Optional<Fields> fields = reading.fields("member", entry.value());
+      if (fields.isPresent()) {
+        decode(entry, fields.get(), names);
+      } else {
+        names.add(entry, Optional.empty());
+      }
     }
     return names;
   }
 
-  private Optional<Member> member(String name, Fields fields) {
+  /**
+   * Where only section, material or roll have faults, others take their place, so that loads can
+   * still be checked.
+   */
+  private void decode(Located.Entry entry, Fields fields, Names<Member> names) {
     Optional<MemberRole> role = fields.require("role").flatMap(r -> values.word(r, ROLES));
     Optional<List<Node>> along = straight(fields.requireList("nodes"));
     Optional<Section> section = fields.require("section").flatMap(sections::resolve);
@@ -69,26 +102,29 @@ final class MemberDecoder {
             .orElse(Optional.of(0.0));
     Optional<MemberEnd> start = fields.require("start").flatMap(joints::decode);
     Optional<MemberEnd> end = fields.require("end").flatMap(joints::decode);
-    if (along.isEmpty()
+    if (role.isEmpty()
+        || along.isEmpty()
         || start.isEmpty()
         || end.isEmpty()
-        || !hasLength(along.get(), start.get(), end.get(), fields)
-        || role.isEmpty()
-        || section.isEmpty()
-        || alloy.isEmpty()
-        || roll.isEmpty()) {
-      return Optional.empty();
+        || !hasLength(along.get(), start.get(), end.get(), fields)) {
+      names.add(entry, Optional.empty());
+      return;
     }
-    return Optional.of(
+    Member member =
         new Member(
-            name,
+            entry.key(),
             role.get(),
             along.get(),
-            section.get(),
-            alloy.get(),
-            roll.get(),
+            section.orElse(SOME_SECTION),
+            alloy.orElse(SOME_ALLOY),
+            roll.orElse(0.0),
             start.get(),
-            end.get()));
+            end.get());
+    if (section.isPresent() && alloy.isPresent() && roll.isPresent()) {
+      names.add(entry, Optional.of(member));
+    } else {
+      names.addFaulty(entry, member);
+    }
   }
 
   private Optional<Alloy> alloy(Located reference, Optional<Section> section) {

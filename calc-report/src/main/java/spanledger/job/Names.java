@@ -27,6 +27,7 @@ final class Names<T> {
   private final String kind;
   private final Map<String, Optional<T>> things = new LinkedHashMap<>();
   private final Map<String, Located.Entry> entries = new LinkedHashMap<>();
+  private final Set<String> faulty = new LinkedHashSet<>();
   private final Set<String> used = new LinkedHashSet<>();
 
   /**
@@ -43,15 +44,27 @@ final class Names<T> {
   void add(Located.Entry entry, Optional<T> thing) {
     things.put(entry.key(), thing);
     entries.put(entry.key(), entry);
+    if (thing.isEmpty()) {
+      faulty.add(entry.key());
+    }
   }
 
-  /** The things without faults, in the order of the file. */
-  List<T> sound() {
+  /**
+   * Adds a name whose thing has faults, but is near enough to the one meant to check what refers to
+   * it.
+   */
+  void addFaulty(Located.Entry entry, T thing) {
+    add(entry, Optional.of(thing));
+    faulty.add(entry.key());
+  }
+
+  /** The things that can be used for checks, in the order of the file. */
+  List<T> usable() {
     return things.values().stream().flatMap(Optional::stream).toList();
   }
 
-  /** The thing of a name, if it is known and without faults. */
-  Optional<T> sound(String name) {
+  /** The thing of a name, if it can be used for checks. */
+  Optional<T> usable(String name) {
     return things.getOrDefault(name, Optional.empty());
   }
 
@@ -60,9 +73,14 @@ final class Names<T> {
     return List.copyOf(entries.values());
   }
 
+  /** Whether all things can be used for checks. */
+  boolean areAllUsable() {
+    return things.values().stream().allMatch(Optional::isPresent);
+  }
+
   /** Whether no thing has faults. */
   boolean areAllSound() {
-    return things.values().stream().allMatch(Optional::isPresent);
+    return faulty.isEmpty();
   }
 
   /** The entry in the file of a known name. */

@@ -36,13 +36,14 @@ final class NodeDecoder {
     Names<Node> names = new Names<>(reading, "node");
     for (Located.Entry entry : reading.named(nodes)) {
       Optional<Vector> place = values.vector(entry.value(), Dimension.LENGTH);
-      names.add(entry, place.map(at -> new Node(entry.key(), at)));
-      place.ifPresent(at -> checkFree(entry, at));
+      boolean free = place.map(at -> takePlace(entry, at)).orElse(false);
+      names.add(entry, place.filter(at -> free).map(at -> new Node(entry.key(), at)));
     }
     return names;
   }
 
-  private void checkFree(Located.Entry entry, Vector place) {
+  /** Whether no other node has taken the place already; reports one that has. */
+  private boolean takePlace(Located.Entry entry, Vector place) {
     Cell own = Cell.of(place);
     for (long x = own.x() - 1; x <= own.x() + 1; x++) {
       for (long y = own.y() - 1; y <= own.y() + 1; y++) {
@@ -50,13 +51,14 @@ final class NodeDecoder {
           Located.Entry other = occupied.get(new Cell(x, y, z));
           if (other != null && distance(other, place) <= Tolerance.SAME_PLACE) {
             reportSamePlace(entry, other);
-            return;
+            return false;
           }
         }
       }
     }
     occupied.put(own, entry);
     places.put(entry.key(), place);
+    return true;
   }
 
   private double distance(Located.Entry other, Vector place) {

@@ -50,18 +50,25 @@ final class RailDecoder {
     Optional<List<Member>> rails = members.resolveAll(memberNames);
     Optional<List<Member>> posts = members.resolveAll(postNames);
     Optional<Vector> outward = fields.require("outward").flatMap(directions::level);
-    rails.ifPresent(all -> checkRails(all, memberNames, outward));
-    posts.ifPresent(all -> checkPosts(all, postNames, rails));
-    if (kind.isEmpty() || rails.isEmpty() || posts.isEmpty() || outward.isEmpty()) {
+    boolean rightRails = rails.map(all -> checkRails(all, memberNames, outward)).orElse(false);
+    boolean rightPosts = posts.map(all -> checkPosts(all, postNames, rails)).orElse(false);
+    if (!rightRails
+        || !rightPosts
+        || kind.isEmpty()
+        || rails.isEmpty()
+        || posts.isEmpty()
+        || outward.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(new Rail(name, kind.get(), rails.get(), posts.get(), outward.get()));
   }
 
-  private void checkRails(List<Member> rails, List<Located> names, Optional<Vector> outward) {
+  private boolean checkRails(List<Member> rails, List<Located> names, Optional<Vector> outward) {
+    boolean right = true;
     for (int i = 0; i < rails.size(); i++) {
       Member rail = rails.get(i);
       if (rail.role() != MemberRole.RAIL) {
+        right = false;
         reading.error(
             names.get(i),
             "member " + Quoted.text(rail.name()) + ", whose role is " + rail.role().words(),
@@ -78,22 +85,26 @@ final class RailDecoder {
             "check \"outward\": it points level, away from the floor");
       }
     }
+    return right;
   }
 
-  private void checkPosts(List<Member> posts, List<Located> names, Optional<List<Member>> rails) {
+  private boolean checkPosts(
+      List<Member> posts, List<Located> names, Optional<List<Member>> rails) {
+    boolean right = true;
     for (int i = 0; i < posts.size(); i++) {
       Member post = posts.get(i);
       if (post.role() != MemberRole.RAIL_POST && post.role() != MemberRole.LEG) {
+        right = false;
         reading.error(
             names.get(i),
             "member " + Quoted.text(post.name()) + ", whose role is " + post.role().words(),
             "members of role \"rail-post\" or \"leg\"",
             "correct the list, or the role of the member");
-      }
-      if (rails.isPresent()
+      } else if (rails.isPresent()
           && rails.get().stream()
               .flatMap(rail -> rail.nodes().stream())
               .noneMatch(post.nodes()::contains)) {
+        right = false;
         reading.error(
             names.get(i),
             "post " + Quoted.text(post.name()) + ", which meets none of the rail's members",
@@ -101,5 +112,6 @@ final class RailDecoder {
             "correct the list, or add the common node to both");
       }
     }
+    return right;
   }
 }

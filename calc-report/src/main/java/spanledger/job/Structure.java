@@ -53,16 +53,25 @@ record Structure(
     return new Structure(sections, materials, nodes, members, supports);
   }
 
-  /** Whether nodes, members and supports are all without faults. */
+  /** Whether all parts are without faults. */
   boolean isSound() {
-    return nodes.areAllSound() && members.areAllSound() && supports.areAllSound();
+    return sections.areAllSound()
+        && materials.areAllSound()
+        && nodes.areAllSound()
+        && members.areAllSound()
+        && supports.areAllSound();
   }
 
-  /** The frame of all sound parts; nodes that no member goes through are left out. */
+  /** Whether it is known which nodes are where and what joins and holds them. */
+  boolean isUsable() {
+    return nodes.areAllUsable() && members.areAllUsable() && supports.areAllUsable();
+  }
+
+  /** The frame of all usable parts; nodes that no member goes through are left out. */
   Frame frame(FrameChecks checks) {
     return new Frame(
-        nodes.sound().stream().filter(checks::isJoined).toList(),
-        members.sound(),
-        supports.sound().stream().filter(s -> checks.isJoined(s.node())).toList());
+        nodes.usable().stream().filter(checks::isJoined).toList(),
+        members.usable(),
+        supports.usable().stream().filter(s -> checks.isJoined(s.node())).toList());
   }
 }

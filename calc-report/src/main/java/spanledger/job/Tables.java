@@ -7,6 +7,9 @@ import spanledger.action.CombinationSet;
 import spanledger.action.Figure;
 import spanledger.action.RuleSet;
 import spanledger.material.AlloyTable;
+import spanledger.tables.AlloyTables;
+import spanledger.tables.CombinationTables;
+import spanledger.tables.RuleTables;
 
 /**
  * The published data that a job file refers to by name.
@@ -20,6 +23,15 @@ public record Tables(
   public Tables {
     rules = Collections.unmodifiableMap(new TreeMap<>(rules));
     combinations = Collections.unmodifiableMap(new TreeMap<>(combinations));
+  }
+
+  /** The data that come with the program. */
+  public static Tables shipped() {
+    Map<String, RuleSet> rules = new TreeMap<>();
+    RuleTables.ruleSets().forEach(set -> rules.put(set.id(), set));
+    Map<String, CombinationSet> combinations = new TreeMap<>();
+    CombinationTables.sets().forEach(set -> combinations.put(set.id(), set));
+    return new Tables(AlloyTables.standard(), rules, combinations);
   }
 
   /**

@@ -99,7 +99,7 @@ final class UserCaseDecoder {
     if (node.isEmpty() || force.isEmpty() || moment.isEmpty()) {
       return Optional.empty();
     }
-    if (!checks.isJoined(node.get())) {
+    if (checks.isLoose(node.get())) {
       reference.ifPresent(this::reportLoose);
       return Optional.empty();
     }

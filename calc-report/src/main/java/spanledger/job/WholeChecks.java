@@ -31,16 +31,19 @@ final class WholeChecks {
   /** Runs all checks. */
   void run(Located root, Frame frame, FrameChecks checks) {
     checks.findMissedJoints();
-    if (structure.isSound()) {
+    if (structure.isUsable()) {
       checks.findLooseSupports();
       checks.findUnsupported();
     }
-    for (Surface surface : surfaces.sound()) {
+    for (Surface surface : surfaces.usable()) {
       FloorCarrying.fault(surface, frame).ifPresent(words -> reportCarrying(surface, words));
     }
-    if (structure.isSound() && surfaces.areAllSound() && rails.areAllSound()) {
-      warnUnused();
+    boolean known = structure.isUsable() && surfaces.areAllUsable() && rails.areAllUsable();
+    if (known) {
       warnUnloaded(root);
+    }
+    if (known && structure.isSound()) {
+      warnUnused();
     }
   }
 
@@ -70,11 +73,11 @@ final class WholeChecks {
 
   private void warnUnloaded(Located root) {
     Set<String> railed = new HashSet<>();
-    for (Rail rail : rails.sound()) {
+    for (Rail rail : rails.usable()) {
       rail.members().forEach(member -> railed.add(member.name()));
     }
     boolean floor = false;
-    for (Member member : structure.members().sound()) {
+    for (Member member : structure.members().usable()) {
       floor |= member.role() == MemberRole.FLOOR;
       if (member.role() == MemberRole.RAIL && !railed.contains(member.name())) {
         reading.warning(
@@ -84,7 +87,7 @@ final class WholeChecks {
             "add it to the members of a rail");
       }
     }
-    if (floor && surfaces.sound().isEmpty()) {
+    if (floor && surfaces.usable().isEmpty()) {
       reading.warning(
           root,
           "floor members but no floor, so no floor load acts",

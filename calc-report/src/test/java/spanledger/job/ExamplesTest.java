@@ -12,12 +12,15 @@ import spanledger.frame.MemberEnd;
 import spanledger.job.problem.ProblemReport;
 import spanledger.provenance.Confidence;
 
+/** The examples, read with the data that come with the program. */
 class ExamplesTest {
+
+  private static final JobReader READER = new JobReader(Tables.shipped());
 
   @ParameterizedTest
   @ValueSource(strings = {"first-beam.json", "packing-house-inspection-platform.json"})
   void examplesAreAcceptedWithoutAnyProblem(String name) {
-    ReadJob read = Jobs.read(Jobs.example(name));
+    ReadJob read = READER.read(Jobs.root().resolve("docs/examples").resolve(name));
 
     assertThat(new ProblemReport(name, read.problems()).text()).isEmpty();
     assertThat(read).isInstanceOf(ReadJob.Accepted.class);
@@ -65,6 +68,7 @@ class ExamplesTest {
   }
 
   private static Job accepted(String name) {
-    return ((ReadJob.Accepted) Jobs.read(Jobs.example(name))).job();
+    return ((ReadJob.Accepted) READER.read(Jobs.root().resolve("docs/examples").resolve(name)))
+        .job();
   }
 }

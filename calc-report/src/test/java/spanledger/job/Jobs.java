@@ -22,6 +22,11 @@ final class Jobs {
     return text(root().resolve("docs/examples").resolve(name));
   }
 
+  /** A file beside these tests as text. */
+  static String resource(String name) {
+    return text(root().resolve("calc-report/src/test/resources/spanledger/job").resolve(name));
+  }
+
   static Path root() {
     return Path.of(System.getProperty("spanledger.root", ".."));
   }

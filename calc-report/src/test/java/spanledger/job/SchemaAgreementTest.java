@@ -17,8 +17,7 @@ import spanledger.job.source.JobFile;
 /** The schema and the decoders must know the same keys. */
 class SchemaAgreementTest {
 
-  private static final String COMPLETE =
-      Jobs.text(Jobs.root().resolve("calc-report/src/test/resources/spanledger/job/complete.json"));
+  private static final String COMPLETE = Jobs.resource("complete.json");
 
   @Test
   void aFileWithEveryKeyIsAccepted() {

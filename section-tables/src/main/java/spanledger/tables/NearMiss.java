@@ -13,14 +13,13 @@ public final class NearMiss {
 
   /**
    * The known name nearest to a word, if it is near enough to be a slip: at most a third of the
-   * letters (and always one) differ. Capitals do not count. Of names equally near, the first in
-   * alphabetical order.
+   * letters differ. Capitals do not count. Of names equally near, the first in alphabetical order.
    *
    * @param word what was found
    * @param known what would have been right, not modified
    */
   public static Optional<String> of(String word, Collection<String> known) {
-    int most = Math.max(1, word.length() / 3);
+    int most = word.length() / 3;
     LevenshteinDistance distance = new LevenshteinDistance(most);
     return known.stream()
         .filter(name -> distance(distance, word, name) >= 0)

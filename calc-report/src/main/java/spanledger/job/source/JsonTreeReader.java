@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import spanledger.job.problem.Finding;
 import spanledger.job.problem.Place;
 import spanledger.job.problem.Pointer;
@@ -37,6 +38,9 @@ public final class JsonTreeReader {
           .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
           .build();
 
+  private static final Finding NOTHING =
+      new Finding("an empty file", "a job", "start from one of docs/examples");
+
   private final JsonParser parser;
   private final ProblemLog log;
 
@@ -55,7 +59,10 @@ public final class JsonTreeReader {
   public static Optional<Located> read(String text, ProblemLog log) {
     try (JsonParser parser = FACTORY.createParser(text)) {
       try {
-        parser.nextToken();
+        if (parser.nextToken() == null) {
+          log.error(Pointer.ROOT, Place.WHOLE_FILE, NOTHING);
+          return Optional.empty();
+        }
         Located root = new JsonTreeReader(parser, log).value(Pointer.ROOT);
         if (parser.nextToken() != null) {
           MalformedJson.reportMore(text, place(parser.currentTokenLocation()), log);
@@ -76,13 +83,33 @@ public final class JsonTreeReader {
     return switch (parser.currentToken()) {
       case START_OBJECT -> object(pointer, place);
       case START_ARRAY -> array(pointer, place);
-      case VALUE_STRING -> new LocatedText(pointer, place, parser.getText());
+      case VALUE_STRING -> text(pointer, place);
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(pointer, place);
       case VALUE_TRUE -> new LocatedTruth(pointer, place, true);
       case VALUE_FALSE -> new LocatedTruth(pointer, place, false);
       case VALUE_NULL -> new LocatedNull(pointer, place);
       default -> throw new IllegalStateException("Unexpected token " + parser.currentToken());
     };
+  }
+
+  private LocatedText text(Pointer pointer, Place place) throws IOException {
+    String text = parser.getText();
+    checkPrintable(text, pointer, place);
+    return new LocatedText(pointer, place, text);
+  }
+
+  /** Control characters and halves of characters cannot be written into documents. */
+  private void checkPrintable(String text, Pointer pointer, Place place) {
+    OptionalInt odd = text.codePoints().filter(letter -> !Quoted.isPrintable(letter)).findFirst();
+    if (odd.isPresent()) {
+      log.error(
+          pointer,
+          place,
+          new Finding(
+              String.format("the character U+%04X in a text", odd.getAsInt()),
+              "texts of characters that can be printed, on one line",
+              "remove the character"));
+    }
   }
 
   private LocatedNumber number(Pointer pointer, Place place) throws IOException {
@@ -106,6 +133,7 @@ public final class JsonTreeReader {
       Place keyPlace = place(parser.currentTokenLocation());
       parser.nextToken();
       Entry entry = new Entry(key, keyPlace, value(pointer.child(key)));
+      checkPrintable(key, entry.value().pointer(), keyPlace);
       Entry earlier = first.putIfAbsent(key, entry);
       if (earlier == null) {
         entries.add(entry);

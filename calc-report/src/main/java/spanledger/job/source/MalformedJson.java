@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import java.util.Set;
 import spanledger.job.problem.Finding;
 import spanledger.job.problem.Place;
 import spanledger.job.problem.Pointer;
@@ -14,6 +15,7 @@ import spanledger.job.problem.ProblemLog;
 final class MalformedJson {
 
   private static final char NOTHING = '\0';
+  private static final Set<String> LITERALS = Set.of("true", "false", "null");
 
   private final String text;
   private final int offset;
@@ -37,7 +39,7 @@ final class MalformedJson {
     MalformedJson malformed = new MalformedJson(text, offset, keyJustRead);
     Finding finding =
         fault instanceof StreamConstraintsException ? beyondLimits() : malformed.diagnose();
-    log.error(Pointer.ROOT, TextPlaces.at(text, malformed.offset), finding);
+    log.error(Pointer.ROOT, TextPlaces.at(text, malformed.begin()), finding);
   }
 
   /** Reports that the text goes on after the document. */
@@ -58,9 +60,17 @@ final class MalformedJson {
         "check whether this is the right file");
   }
 
+  /** Where the fault begins: a bare word is pointed at as a whole. */
+  private int begin() {
+    return open.quote().isPresent() || word().isEmpty() ? offset : wordBegin();
+  }
+
   private Finding diagnose() {
     if (open.quote().isPresent()) {
       return inText(open.quote().getAsInt());
+    }
+    if (!word().isEmpty()) {
+      return atWord(word());
     }
     if (offset >= text.length()) {
       return cutOff();
@@ -141,26 +151,30 @@ final class MalformedJson {
         "add the value, or remove the key");
   }
 
+  private Finding atWord(String word) {
+    String words = "the word " + Quoted.text(word);
+    if (isKeyDue()) {
+      return new Finding(words, "a key in double quotation marks", "write " + Quoted.text(word));
+    }
+    return new Finding(
+        words,
+        "a text in double quotation marks, a number, true, false or null",
+        "put texts in double quotation marks, quantities with their unit");
+  }
+
+  private boolean isKeyDue() {
+    return open.inObject() && (previous() == '{' || previous() == ',');
+  }
+
   private Finding atOther(char found) {
     if (keyJustRead && previous() == '"') {
       return new Finding(
           shown(found) + " after a key", "a colon between key and value", "add the colon");
     }
-    String word = word();
-    boolean keyDue = open.inObject() && (previous() == '{' || previous() == ',');
-    if (keyDue) {
-      return new Finding(
-          word.isEmpty() ? shown(found) : "the word " + Quoted.text(word),
-          "a key in double quotation marks",
-          word.isEmpty() ? "add the key" : "write \"" + Quoted.shortened(word) + "\"");
+    if (isKeyDue()) {
+      return new Finding(shown(found), "a key in double quotation marks", "add the key");
     }
     boolean valueDue = previous() == ':' || previous() == ',' || previous() == '[';
-    if (!word.isEmpty()) {
-      return new Finding(
-          "the word " + Quoted.text(word),
-          "a text in double quotation marks, a number, true, false or null",
-          "put texts in double quotation marks");
-    }
     if (!valueDue && (found == '"' || found == '{' || found == '[')) {
       return new Finding(
           shown(found) + " directly after a value", "a comma between entries", "add the comma");
@@ -178,7 +192,7 @@ final class MalformedJson {
 
   /** The last character before the fault that is not a space. */
   private char previous() {
-    for (int i = Math.min(offset, text.length()) - 1; i >= 0; i--) {
+    for (int i = begin() - 1; i >= 0; i--) {
       if (!Character.isWhitespace(text.charAt(i))) {
         return text.charAt(i);
       }
@@ -186,18 +200,23 @@ final class MalformedJson {
     return NOTHING;
   }
 
-  /** The bare word in which the fault is; empty if it is in none. */
+  /** The bare word at which the fault is; empty if there is none. */
   private String word() {
-    int from = offset;
-    while (from > 0 && Character.isLetterOrDigit(text.charAt(from - 1))) {
-      from--;
-    }
     int to = offset;
     while (to < text.length() && Character.isLetterOrDigit(text.charAt(to))) {
       to++;
     }
-    String word = text.substring(from, to);
-    return !word.isEmpty() && Character.isLetter(word.charAt(0)) ? word : "";
+    String word = text.substring(wordBegin(), to);
+    boolean bare = !word.isEmpty() && Character.isLetter(word.charAt(0));
+    return bare && !LITERALS.contains(word) ? word : "";
+  }
+
+  private int wordBegin() {
+    int from = offset;
+    while (from > 0 && Character.isLetterOrDigit(text.charAt(from - 1))) {
+      from--;
+    }
+    return from;
   }
 
   private int lineOf(int place) {

@@ -26,7 +26,8 @@ public final class Quoted {
     return plain.toString();
   }
 
-  private static boolean isPrintable(int letter) {
+  /** Whether a character can be printed and stored in documents. */
+  static boolean isPrintable(int letter) {
     return switch (Character.getType(letter)) {
       case Character.CONTROL,
           Character.FORMAT,
