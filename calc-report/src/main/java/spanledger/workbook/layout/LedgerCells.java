@@ -26,7 +26,7 @@ final class LedgerCells {
       cells.text(row, column, textRole, styles, c.words());
     } else if (cell instanceof LedgerCell.LiveText c) {
       String formula = FormulaRules.required(c.formula());
-      cells.formula(row, column, styles.of(textRole), formula, c.words());
+      cells.formula(row, column, textRole, styles, formula, c.words());
     } else if (cell instanceof LedgerCell.Given c) {
       cells.number(row, column, styles.of(CellRole.GIVEN, pattern), c.value());
     } else if (cell instanceof LedgerCell.Count c) {
@@ -46,7 +46,7 @@ final class LedgerCells {
       sheet.judged(row, row, column);
     } else if (cell instanceof LedgerCell.LiveJudged c) {
       String formula = FormulaRules.required(c.formula());
-      cells.formula(row, column, styles.of(CellRole.OUTCOME), formula, c.outcome().words());
+      cells.formula(row, column, CellRole.OUTCOME, styles, formula, c.outcome().words());
       sheet.judged(row, row, column);
     }
   }

@@ -124,7 +124,7 @@ public final class LedgerSheet {
 
   /** Text over the whole reading width. */
   void paragraph(CellRole role, String words) {
-    cells.text(next, 0, role, styles, words);
+    cells.textAcross(next, 0, role, styles, words);
     paragraphs.add(new Paragraph(next, role, words));
     next++;
   }
@@ -137,6 +137,7 @@ public final class LedgerSheet {
   void finish(WorkbookIdentity identity) {
     ColumnWidths columns = new ColumnWidths(widths);
     columns.applyTo(sheet);
+    WrappedText.heights(cells.wrapped(), columns).forEach(cells::height);
     paragraphs.forEach(paragraph -> paragraph.spread(sheet, cells, styles, columns));
     pictures.forEach(picture -> picture.place(sheet, columns));
     JudgementMarks.mark(sheet, judgements);

@@ -31,7 +31,7 @@ final class Looks {
       case LABEL, TEXT -> RULED;
       case WRAPPED -> RULED.wrapped();
       case SYMBOL -> RULED.inBold();
-      case UNIT -> RULED.in(Colour.QUIET);
+      case UNIT -> RULED.in(Colour.QUIET).indented();
       case SOURCE -> RULED.sized(8).in(Colour.QUIET).wrapped();
       case NUMBERS_TEXT -> RULED.in(Colour.QUIET).wrapped();
       case COUNT, FORMULA -> NUMBER;
@@ -43,7 +43,7 @@ final class Looks {
       case OUTCOME -> RULED.centred();
       case UNRULED -> Look.PLAIN;
       case UNRULED_SYMBOL -> Look.PLAIN.inBold();
-      case UNRULED_UNIT -> Look.PLAIN.in(Colour.QUIET);
+      case UNRULED_UNIT -> Look.PLAIN.in(Colour.QUIET).indented();
       case UNRULED_NUMBER -> Look.PLAIN.right();
       case UNRULED_OUTCOME -> Look.PLAIN.centred();
       case DRIVER ->
@@ -53,9 +53,10 @@ final class Looks {
               .centred()
               .on(Colour.GIVEN_FILL)
               .edged(Edges.box(BorderStyle.THICK, Colour.STRONG_RULE));
-      case CAUTION_HEAD -> Look.PLAIN.sized(10).inBold().on(Colour.CAUTION_FILL).edged(BAR);
-      case CAUTION -> Look.PLAIN.wrapped().on(Colour.CAUTION_FILL).edged(BAR);
-      case FIELD -> Look.PLAIN.edged(Edges.below(BorderStyle.THIN, Colour.STRONG_RULE));
+      case CAUTION_HEAD ->
+          Look.PLAIN.indented().sized(10).inBold().on(Colour.CAUTION_FILL).edged(BAR);
+      case CAUTION -> Look.PLAIN.indented().wrapped().on(Colour.CAUTION_FILL).edged(BAR);
+      case FIELD -> Look.PLAIN.low().edged(Edges.below(BorderStyle.THIN, Colour.STRONG_RULE));
     };
   }
 }

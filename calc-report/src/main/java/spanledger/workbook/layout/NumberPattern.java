@@ -10,12 +10,12 @@ import spanledger.quantity.Dimension;
 public record NumberPattern(String code) {
 
   /** Counters, row numbers. */
-  public static final NumberPattern WHOLE = new NumberPattern("0");
+  public static final NumberPattern WHOLE = padded("0");
 
   /** Residuals: only their order of magnitude is of interest. */
-  public static final NumberPattern RESIDUAL = new NumberPattern("0.0E+00");
+  public static final NumberPattern RESIDUAL = padded("0.0E+00");
 
-  private static final NumberPattern SCIENTIFIC = new NumberPattern("0.0000E+00");
+  private static final NumberPattern SCIENTIFIC = padded("0.0000E+00");
   private static final int MOST_DECIMALS = 7;
 
   /**
@@ -50,7 +50,12 @@ public record NumberPattern(String code) {
     return 0;
   }
 
+  /** A gap as wide as a bracket keeps digits off the edge of the cell. */
+  private static NumberPattern padded(String digits) {
+    return new NumberPattern(digits + "_)");
+  }
+
   private static NumberPattern decimals(int count) {
-    return new NumberPattern(count == 0 ? "#,##0" : "#,##0." + "0".repeat(count));
+    return padded(count == 0 ? "#,##0" : "#,##0." + "0".repeat(count));
   }
 }

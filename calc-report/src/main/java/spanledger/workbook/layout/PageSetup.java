@@ -5,6 +5,7 @@ import org.apache.poi.ss.usermodel.PrintOrientation;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.jspecify.annotations.Nullable;
 
 /** How a sheet is printed and what stays in sight when one moves about in it. */
 final class PageSetup {
@@ -18,6 +19,7 @@ final class PageSetup {
   private int firstKeptRow = -1;
   private int lastKeptRow;
   private int keptColumns;
+  private @Nullable CellRangeAddress repeated;
   private int lastPrintedColumn = Integer.MAX_VALUE;
 
   /**
@@ -30,6 +32,11 @@ final class PageSetup {
       lastKeptRow = lastRow;
       keptColumns = columns;
     }
+  }
+
+  /** Repeats rows on every page without keeping them in sight. */
+  void repeat(int firstRow, int lastRow) {
+    repeated = new CellRangeAddress(firstRow, lastRow, -1, -1);
   }
 
   /** Columns to the right of this one are not printed. */
@@ -59,10 +66,13 @@ final class PageSetup {
         .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, lastPrinted, 0, lastRow);
     if (firstKeptRow >= 0) {
       sheet.createFreezePane(keptColumns, lastKeptRow + 1);
-      sheet.setRepeatingRows(new CellRangeAddress(firstKeptRow, lastKeptRow, -1, -1));
+      repeated = new CellRangeAddress(firstKeptRow, lastKeptRow, -1, -1);
       if (keptColumns > 0) {
         sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, keptColumns - 1));
       }
+    }
+    if (repeated != null) {
+      sheet.setRepeatingRows(repeated);
     }
     sheet.getHeader().setLeft(small(identity.job()));
     sheet.getHeader().setRight(small(sheet.getSheetName()));

@@ -1,5 +1,6 @@
 package spanledger.workbook.layout;
 
+import java.util.Optional;
 import spanledger.procedure.CompiledProcedure;
 
 /**
@@ -81,6 +82,13 @@ public final class ProcedureCells {
       throw new IllegalArgumentException("The table on " + sheet + " has no verdicts.");
     }
     return at(requireRow(row), plan.verdictColumn());
+  }
+
+  /** The sources of the rows' inputs, where they differ from row to row. */
+  Optional<CellRange> sources() {
+    return plan.sources().perRow()
+        ? Optional.of(wholeColumn(plan.sourcesColumn()))
+        : Optional.empty();
   }
 
   TablePlan plan() {

@@ -17,7 +17,7 @@ final class ProcedureTableHeader {
   private static final int WIDEST_STEP = 26;
   private static final int COUNTER_WIDTH = 6;
   private static final int KEY_WIDTH = 11;
-  private static final int SOURCES_WIDTH = 50;
+  private static final int SOURCES_WIDTH = 62;
 
   private final LedgerSheet sheet;
   private final TablePlan plan;
@@ -77,18 +77,23 @@ final class ProcedureTableHeader {
     int first = plan.procedure().inputs().size();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
-      String formula = SymbolicText.of(step.expression());
+      String formula = "= " + SymbolicText.of(step.expression());
       column(
           top,
           plan.column(first + i),
-          // Long formulas get wider columns rather than towers of lines.
-          Math.min(WIDEST_STEP, Math.max(NUMBER_WIDTH, formula.length() / 6)),
+          width(step.words(), formula),
           step.symbol().symbol(),
           unit(step.symbol()),
           step.words(),
           formula,
           SourceText.of(step.source()));
     }
+  }
+
+  /** Long texts get wider columns rather than towers of lines. */
+  private static int width(String words, String formula) {
+    int wanted = Math.max(words.length() / 4, formula.length() / 5);
+    return Math.min(WIDEST_STEP, Math.max(NUMBER_WIDTH, wanted));
   }
 
   private void column(

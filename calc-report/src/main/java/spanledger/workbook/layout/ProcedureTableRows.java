@@ -110,7 +110,8 @@ final class ProcedureTableRows {
               cells.formula(
                   row,
                   plan.verdictColumn(),
-                  styles.of(CellRole.OUTCOME),
+                  CellRole.OUTCOME,
+                  styles,
                   Outcome.formula(condition, Outcome.PASS, Outcome.FAIL),
                   (passes ? Outcome.PASS : Outcome.FAIL).words());
             });

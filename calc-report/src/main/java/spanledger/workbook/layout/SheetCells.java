@@ -1,5 +1,7 @@
 package spanledger.workbook.layout;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -21,11 +23,16 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 final class SheetCells {
 
   private static final int LONGEST_TEXT = 32_767;
+
+  /** Shorter words fit any column. */
+  private static final int SHORTEST_WRAPPED = 5;
+
   private static final String FORMULA_STARTS = "=+-@'";
 
   private final XSSFSheet sheet;
   private final boolean parsing;
   private @Nullable XSSFRow row;
+  private final List<WrappedText> wrapped = new ArrayList<>();
   private int lastRow = -1;
   private int lastColumn = -1;
 
@@ -50,6 +57,12 @@ final class SheetCells {
 
   /** Words as a text cell, whatever they begin with. */
   void text(int rowIndex, int column, CellRole role, Styles styles, String words) {
+    textAcross(rowIndex, column, role, styles, words);
+    noteWrapping(rowIndex, column, role, words);
+  }
+
+  /** Words of a cell that is going to be merged with others, so that its column says nothing. */
+  void textAcross(int rowIndex, int column, CellRole role, Styles styles, String words) {
     if (words.length() > LONGEST_TEXT) {
       throw new IllegalArgumentException(
           "Text of "
@@ -84,10 +97,24 @@ final class SheetCells {
   }
 
   /** A formula whose result is text. */
-  void formula(int rowIndex, int column, int style, String formula, String words) {
-    CTCell cell = formulaCell(rowIndex, column, style, formula);
+  void formula(
+      int rowIndex, int column, CellRole role, Styles styles, String formula, String words) {
+    CTCell cell = formulaCell(rowIndex, column, styles.of(role), formula);
     cell.setT(STCellType.STR);
     cell.setV(CellText.encoded(words));
+    noteWrapping(rowIndex, column, role, words);
+  }
+
+  /** Text that may need several lines. */
+  List<WrappedText> wrapped() {
+    return wrapped;
+  }
+
+  private void noteWrapping(int rowIndex, int column, CellRole role, String words) {
+    Look look = Looks.of(role);
+    if (look.wrap() && words.length() > SHORTEST_WRAPPED) {
+      wrapped.add(new WrappedText(rowIndex, column, look.size(), words));
+    }
   }
 
   void height(int rowIndex, double points) {

@@ -6,26 +6,29 @@ import java.util.List;
 public record SignOff() implements Block<Integer> {
 
   private static final List<String> PARTS = List.of("Prepared by", "Checked by", "Approved by");
-  private static final List<String> FIELDS =
-      List.of("", "Name", "Licence or registration no.", "Date", "Signature");
-  private static final double HEIGHT = 30;
+  private static final int LAST_COLUMN = 4;
+  private static final double HEIGHT = 24;
 
   /** The number of lines written. */
   @Override
   public Integer writeTo(LedgerSheet sheet) {
     sheet.heading("Sign-off");
-    int head = sheet.take(1);
-    for (int column = 0; column < FIELDS.size(); column++) {
-      sheet.cells().text(head, column, CellRole.CAPTION, sheet.styles(), FIELDS.get(column));
-    }
     for (String part : PARTS) {
-      int row = sheet.take(1);
-      sheet.cells().height(row, HEIGHT);
-      sheet.cells().text(row, 0, CellRole.FIELD, sheet.styles(), part);
-      for (int column = 1; column < FIELDS.size(); column++) {
-        sheet.cells().blank(row, column, sheet.styles().of(CellRole.FIELD));
-      }
+      line(sheet, part, "Name", "Licence or registration no.:");
+      line(sheet, "", "Date", "Signature:");
+      sheet.skip(1);
     }
     return PARTS.size();
+  }
+
+  private static void line(LedgerSheet sheet, String part, String left, String right) {
+    int row = sheet.take(1);
+    sheet.cells().height(row, HEIGHT);
+    sheet.cells().text(row, 0, CellRole.FIELD, sheet.styles(), part);
+    sheet.cells().text(row, 1, CellRole.FIELD, sheet.styles(), left);
+    for (int column = 2; column < LAST_COLUMN; column++) {
+      sheet.cells().blank(row, column, sheet.styles().of(CellRole.FIELD));
+    }
+    sheet.cells().text(row, LAST_COLUMN, CellRole.FIELD, sheet.styles(), right);
   }
 }

@@ -7,17 +7,16 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import spanledger.workbook.layout.Look.Letters;
 
 /** The styles of one workbook; each is made once. */
 final class Styles {
 
   private record Key(CellRole role, String pattern, boolean literal) {}
 
-  private record FontKey(int size, boolean bold, boolean italic, Colour ink) {}
-
   private final XSSFWorkbook workbook;
   private final Map<Key, Integer> styles = new HashMap<>();
-  private final Map<FontKey, XSSFFont> fonts = new HashMap<>();
+  private final Map<Letters, XSSFFont> fonts = new HashMap<>();
 
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
@@ -26,7 +25,7 @@ final class Styles {
     first.setFontName(Look.FONT);
     first.setFontHeightInPoints((short) Look.BODY);
     first.setColor(Colour.INK.color());
-    fonts.put(new FontKey(Look.BODY, false, false, Colour.INK), first);
+    fonts.put(Look.PLAIN.letters(), first);
   }
 
   /** The number of the style for text. */
@@ -56,15 +55,17 @@ final class Styles {
   private XSSFCellStyle create(Key key) {
     Look look = Looks.of(key.role());
     XSSFCellStyle style = workbook.createCellStyle();
-    style.setFont(font(new FontKey(look.size(), look.bold(), look.italic(), look.ink())));
+    style.setFont(font(look.letters()));
     if (look.fill() != Colour.PAPER) {
       style.setFillForegroundColor(look.fill().color());
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
     edge(style, look.edges());
-    style.setAlignment(look.align());
-    style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setAlignment(look.stance().align());
+    style.setVerticalAlignment(
+        look.stance().low() ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
     style.setWrapText(look.wrap());
+    style.setIndention((short) (look.stance().indented() ? 1 : 0));
     if (!key.pattern().isEmpty()) {
       style.setDataFormat(workbook.createDataFormat().getFormat(key.pattern()));
     }
@@ -85,7 +86,7 @@ final class Styles {
     }
   }
 
-  private XSSFFont font(FontKey key) {
+  private XSSFFont font(Letters key) {
     XSSFFont known = fonts.get(key);
     if (known == null) {
       known = workbook.createFont();

@@ -57,6 +57,7 @@ final class WorkedLines {
     }
     cells.text(row, AS_TEXT, CellRole.CAPTION, styles, "as text");
     sheet.page().printUpTo(CHECK);
+    sheet.page().repeat(row, row);
   }
 
   /** The place of a slot's value once its line is written. */
@@ -79,7 +80,7 @@ final class WorkedLines {
       String at = places[slot].fixed();
       String formula =
           Outcome.formula(inDomain(input.domain(), at), Outcome.IN_RANGE, Outcome.OUT_OF_RANGE);
-      judge(row, formula, Outcome.IN_RANGE);
+      judge(row, source.isEmpty(), formula, Outcome.IN_RANGE);
     }
     if (!source.isEmpty()) {
       sourceLine(row + 1, source);
@@ -90,7 +91,7 @@ final class WorkedLines {
   /** Writes a step's lines and returns the row of its value. */
   int step(int slot, Step step, NumberPattern pattern) {
     int row = sheet.take(2);
-    frame(row, false, slot, step.symbol(), step.words(), SymbolicText.of(step.expression()));
+    frame(row, false, slot, step.symbol(), step.words(), "= " + SymbolicText.of(step.expression()));
     String formula = SpreadsheetFormula.of(step.expression(), r -> placeOf(r).fixed());
     cells.formula(
         row,
@@ -105,17 +106,20 @@ final class WorkedLines {
                 cells.formula(
                     row + 1,
                     FORMULA,
-                    styles.of(CellRole.NUMBERS_TEXT),
+                    CellRole.NUMBERS_TEXT,
+                    styles,
                     FormulaRules.required(live),
                     NumbersFormula.text(step.expression(), r -> RoundedText.of(values[slot(r)]))));
     return row;
   }
 
-  void judge(int row, String formula, Outcome outcome) {
+  /** Writes a judgement at the end of a line. */
+  void judge(int row, boolean lastLine, String formula, Outcome outcome) {
     cells.formula(
         row,
         CHECK,
-        styles.of(CellRole.UNRULED_OUTCOME),
+        lastLine ? CellRole.OUTCOME : CellRole.UNRULED_OUTCOME,
+        styles,
         FormulaRules.required(formula),
         outcome.words());
     sheet.judged(row, row, CHECK);
@@ -135,7 +139,8 @@ final class WorkedLines {
     cells.formula(
         row,
         AS_TEXT,
-        styles.of(CellRole.CAPTION),
+        CellRole.CAPTION,
+        styles,
         RoundedText.formula(places[slot].fixed()),
         RoundedText.of(values[slot]));
   }

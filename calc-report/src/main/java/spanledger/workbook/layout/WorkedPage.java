@@ -73,7 +73,8 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
     cells.formula(
         row,
         WorkedLines.CHECK,
-        sheet.styles().of(CellRole.UNRULED_OUTCOME),
+        CellRole.UNRULED_OUTCOME,
+        sheet.styles(),
         Outcome.formula(valid, Outcome.IN_RANGE, Outcome.OUT_OF_RANGE),
         Outcome.IN_RANGE.words());
     sheet.judged(row, row, WorkedLines.CHECK);
@@ -100,20 +101,26 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
     List<ProcedureTable.Label> labels = table.plan().table().labels();
     List<String> words = table.plan().table().rows().get(shownRow).labels();
     for (int i = 0; i < labels.size(); i++) {
-      int row = sheet.take(1);
-      sheet
-          .cells()
-          .text(row, WorkedLines.WORDS, CellRole.UNRULED, sheet.styles(), labels.get(i).heading());
-      sheet
-          .cells()
-          .formula(
-              row,
-              WorkedLines.FORMULA,
-              sheet.styles().of(CellRole.UNRULED_SYMBOL),
-              // Joining with nothing keeps an empty label from turning into 0.
-              index(table.labels(i), driver, sheet) + "&\"\"",
-              words.get(i));
+      fetched(sheet, labels.get(i).heading(), index(table.labels(i), driver), words.get(i));
     }
+    table
+        .sources()
+        .ifPresent(
+            column ->
+                fetched(
+                    sheet,
+                    "sources of this row's inputs",
+                    index(column, driver),
+                    table.plan().sources().ofRow(shownRow)));
+  }
+
+  /** Words of the row, fetched; joining with nothing keeps an empty text from turning into 0. */
+  private static void fetched(LedgerSheet sheet, String what, String index, String words) {
+    SheetCells cells = sheet.cells();
+    int row = sheet.take(1);
+    cells.text(row, WorkedLines.WORDS, CellRole.UNRULED, sheet.styles(), what);
+    cells.formula(
+        row, WorkedLines.FORMULA, CellRole.UNRULED_WRAPPED, sheet.styles(), index + "&\"\"", words);
   }
 
   private void writeInputs(LedgerSheet sheet, WorkedLines lines, CellAddress driver) {
@@ -123,7 +130,7 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
       String origin;
       if (table.plan().hasColumn(i)) {
         CellRange column = table.column(inputs.get(i).symbol().symbol());
-        formula = index(column, driver, sheet);
+        formula = index(column, driver);
         origin =
             table.sheet()
                 + ", column "
@@ -141,7 +148,7 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
             "INDEX("
                 + span.from(sheet.name())
                 + ","
-                + index(keys, driver, sheet)
+                + index(keys, driver)
                 + "-ROW("
                 + span.first().from(sheet.name())
                 + ")+1)";
@@ -175,7 +182,7 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
       int slot = inputs + i;
       int row = lines.step(slot, steps.get(i), table.plan().pattern(slot));
       String here = lines.place(slot).fixed();
-      String there = index(table.column(steps.get(i).symbol().symbol()), driver, driver.sheet());
+      String there = index(table.column(steps.get(i).symbol().symbol()), driver);
       String close =
           "ABS("
               + here
@@ -188,7 +195,8 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
               + "),ABS("
               + there
               + "))";
-      lines.judge(row, Outcome.formula(close, Outcome.AGREES, Outcome.DIFFERS), Outcome.AGREES);
+      lines.judge(
+          row, false, Outcome.formula(close, Outcome.AGREES, Outcome.DIFFERS), Outcome.AGREES);
     }
   }
 
@@ -215,17 +223,14 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
         .formula(
             row,
             WorkedLines.CHECK,
-            sheet.styles().of(CellRole.UNRULED_OUTCOME),
+            CellRole.UNRULED_OUTCOME,
+            sheet.styles(),
             Outcome.formula(condition, Outcome.AGREES, Outcome.DIFFERS),
             Outcome.AGREES.words());
     sheet.judged(row, row, WorkedLines.CHECK);
   }
 
-  private static String index(CellRange column, CellAddress driver, LedgerSheet sheet) {
-    return index(column, driver, sheet.name());
-  }
-
-  private static String index(CellRange column, CellAddress driver, String formulaSheet) {
-    return "INDEX(" + column.from(formulaSheet) + "," + driver.from(formulaSheet) + ")";
+  private static String index(CellRange column, CellAddress driver) {
+    return "INDEX(" + column.from(driver.sheet()) + "," + driver.fixed() + ")";
   }
 }
