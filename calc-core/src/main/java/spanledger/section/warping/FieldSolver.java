@@ -23,9 +23,9 @@ public record FieldSolver(double poissonRatio, double target, int mostTriangles)
    * Peak stresses are done when they move by less than this; each halving of the triangles halves
    * their error.
    */
-  private static final double SETTLED_PEAK = 0.005;
+  private static final double SETTLED_PEAK = 0.002;
 
-  private static final int MOST_ROUNDS_AROUND_PEAKS = 2;
+  private static final int MOST_ROUNDS_AROUND_PEAKS = 3;
 
   /** ν = 0.3, target 0.1 %, at most 60 000 triangles. */
   public static FieldSolver standard() {
