@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A table whose cells are of any kind.
  *
+ * <p>Given numbers need a source: their column's, or their row's in a column headed {@value
+ * #SOURCE_HEADING}.
+ *
  * <p>A live formula may name cells of its own row by their headings in braces: {@code {F_x}*{L}}.
  *
  * @param title over the table; may be empty
@@ -16,12 +19,21 @@ import org.jspecify.annotations.Nullable;
 public record DataTable(String title, List<Column> columns, List<List<LedgerCell>> rows)
     implements Block<DataCells> {
 
+  /** The heading of a column of words that gives the source of each row's numbers. */
+  public static final String SOURCE_HEADING = "source";
+
   public DataTable {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
     if (columns.stream().map(Column::heading).distinct().count() < columns.size()) {
       throw new IllegalArgumentException("The table \"" + title + "\" has a heading twice.");
     }
+    requireFullRows(title, columns, rows);
+    requireSources(title, columns, rows);
+  }
+
+  private static void requireFullRows(
+      String title, List<Column> columns, List<List<LedgerCell>> rows) {
     for (int i = 0; i < rows.size(); i++) {
       if (rows.get(i).size() != columns.size()) {
         throw new IllegalArgumentException(
@@ -34,6 +46,27 @@ public record DataTable(String title, List<Column> columns, List<List<LedgerCell
                 + " cells for "
                 + columns.size()
                 + " columns.");
+      }
+    }
+  }
+
+  private static void requireSources(
+      String title, List<Column> columns, List<List<LedgerCell>> rows) {
+    if (find(columns, SOURCE_HEADING).isPresent()) {
+      return;
+    }
+    for (int i = 0; i < columns.size(); i++) {
+      int column = i;
+      if (columns.get(i).source().isEmpty()
+          && rows.stream().anyMatch(row -> row.get(column) instanceof LedgerCell.Given)) {
+        throw new IllegalArgumentException(
+            "The given numbers under "
+                + columns.get(i).heading()
+                + " in the table \""
+                + title
+                + "\" need a source: of the column, or in a column headed \""
+                + SOURCE_HEADING
+                + "\".");
       }
     }
   }

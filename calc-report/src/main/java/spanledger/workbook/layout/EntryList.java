@@ -45,6 +45,8 @@ public record EntryList(String title, List<Entry> entries) implements Block<Entr
     writer.write(row, VALUE, entry.cell(), CellRole.TEXT, pattern);
     if (entry.cell() instanceof Text && entry.source().isEmpty()) {
       // Nothing stands to the right, so that long words may run on.
+      cells.blank(row, 3, sheet.styles().of(CellRole.UNIT));
+      cells.blank(row, 4, sheet.styles().of(CellRole.SOURCE));
       return;
     }
     cells.text(row, 3, CellRole.UNIT, sheet.styles(), entry.unit());

@@ -1,6 +1,9 @@
 package spanledger.workbook.layout;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.ComparisonOperator;
 import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
 import org.apache.poi.ss.usermodel.PatternFormatting;
@@ -17,14 +20,26 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
  */
 final class JudgementMarks {
 
-  private JudgementMarks() {}
+  /** Cells below each other are kept as one range, for tables may have thousands of rows. */
+  private final SortedMap<Integer, List<CellRangeAddress>> cells = new TreeMap<>();
 
-  static void mark(XSSFSheet sheet, List<CellRangeAddress> cells) {
+  void add(int firstRow, int lastRow, int column) {
+    List<CellRangeAddress> ranges = cells.computeIfAbsent(column, c -> new ArrayList<>());
+    CellRangeAddress last = ranges.isEmpty() ? null : ranges.get(ranges.size() - 1);
+    if (last != null && last.getLastRow() == firstRow - 1) {
+      last.setLastRow(lastRow);
+    } else {
+      ranges.add(new CellRangeAddress(firstRow, lastRow, column, column));
+    }
+  }
+
+  void mark(XSSFSheet sheet) {
     if (cells.isEmpty()) {
       return;
     }
     XSSFSheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
-    CellRangeAddress[] ranges = cells.toArray(CellRangeAddress[]::new);
+    CellRangeAddress[] ranges =
+        cells.values().stream().flatMap(List::stream).toArray(CellRangeAddress[]::new);
     for (Outcome outcome : Outcome.values()) {
       if (outcome.tone() == Outcome.Tone.BAD) {
         formatting.addConditionalFormatting(

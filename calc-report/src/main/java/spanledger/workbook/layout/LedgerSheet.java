@@ -3,7 +3,6 @@ package spanledger.workbook.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** One sheet: blocks below each other, columns as wide as the widest block wants them. */
@@ -18,7 +17,7 @@ public final class LedgerSheet {
   private final TreeMap<Integer, Integer> widths = new TreeMap<>();
   private final List<Paragraph> paragraphs = new ArrayList<>();
   private final List<Picture> pictures = new ArrayList<>();
-  private final List<CellRangeAddress> judgements = new ArrayList<>();
+  private final JudgementMarks judgements = new JudgementMarks();
   private final PageSetup page = new PageSetup();
   private int next;
 
@@ -131,7 +130,7 @@ public final class LedgerSheet {
 
   /** Cells whose words judge, to be marked by what they say. */
   void judged(int firstRow, int lastRow, int column) {
-    judgements.add(new CellRangeAddress(firstRow, lastRow, column, column));
+    judgements.add(firstRow, lastRow, column);
   }
 
   void finish(WorkbookIdentity identity) {
@@ -140,7 +139,7 @@ public final class LedgerSheet {
     WrappedText.heights(cells.wrapped(), columns).forEach(cells::height);
     paragraphs.forEach(paragraph -> paragraph.spread(sheet, cells, styles, columns));
     pictures.forEach(picture -> picture.place(sheet, columns));
-    JudgementMarks.mark(sheet, judgements);
+    judgements.mark(sheet);
     int lastRow = Math.max(cells.lastRow(), next - 1);
     page.apply(sheet, identity, columns, Math.max(lastRow, 0), Math.max(cells.lastColumn(), 0));
   }

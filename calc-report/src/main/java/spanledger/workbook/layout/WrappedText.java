@@ -53,14 +53,14 @@ record WrappedText(int row, int column, int size, String words) {
       lines++;
       double used = 0;
       for (String word : paragraph.split("(?<= )", -1)) {
-        double length = LetterWidths.of(word);
+        double length = LetterWidths.of(word.stripTrailing());
         if (used > 0 && used + length > room) {
           lines++;
           used = 0;
         }
-        used += length;
+        used += LetterWidths.of(word);
         // A word longer than the line is broken anywhere.
-        while (used > room) {
+        for (; length > room; length -= room) {
           lines++;
           used -= room;
         }

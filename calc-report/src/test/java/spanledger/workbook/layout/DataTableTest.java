@@ -66,6 +66,17 @@ class DataTableTest {
   }
 
   @Test
+  void givenNumbersInATableNeedASource() {
+    List<List<LedgerCell>> rows = List.of(List.of(LedgerCell.given(3), LedgerCell.text("survey")));
+    Column load = Column.number("F", "load", Dimension.FORCE);
+    assertThatThrownBy(
+            () -> new DataTable("Loads", List.of(load, Column.wrapped("remark", 20)), rows))
+        .hasMessageContaining("under F in the table \"Loads\" need a source");
+    assertThat(new DataTable("Loads", List.of(load, Column.wrapped("source", 20)), rows).rows())
+        .hasSize(1);
+  }
+
+  @Test
   void aValueThatIsNoNumberIsRefused() {
     try (LedgerWorkbook book = LedgerWorkbook.of(SampleWorkbook.IDENTITY)) {
       LedgerSheet sheet = book.sheet("Loads");

@@ -13,7 +13,9 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -163,6 +165,35 @@ class WorkbookAuditTest {
                 .getSheetConditionalFormatting()
                 .getNumConditionalFormattings())
         .isPositive();
+  }
+
+  @Test
+  void picturesSayWhatTheyShow() {
+    XSSFPicture picture =
+        (XSSFPicture) book.workbook().getSheet("Basis").getDrawingPatriarch().getShapes().get(0);
+    assertThat(picture.getCTPicture().getNvPicPr().getCNvPr().getDescr())
+        .isEqualTo("Elevation of the platform with three bays and a stair");
+    // 900 x 220 pixels shown 90 characters wide: 630 x 154, that is 7 rows and 14 pixels high.
+    assertThat(picture.getClientAnchor().getRow2() - picture.getClientAnchor().getRow1())
+        .isEqualTo(7);
+  }
+
+  @Test
+  void everySheetPrintsWithTitlesPageNumbersAndJob() {
+    for (Sheet sheet : book.workbook()) {
+      assertThat(sheet.getPrintSetup().getLandscape()).as(sheet.getSheetName()).isTrue();
+      assertThat(sheet.getFitToPage()).isTrue();
+      assertThat(sheet.getHeader().getLeft()).contains("12 bays && stair, citrus packing house");
+      assertThat(sheet.getHeader().getRight()).contains(sheet.getSheetName());
+      assertThat(sheet.getFooter().getRight()).contains("&P of &N");
+      assertThat(book.workbook().getPrintArea(book.workbook().getSheetIndex(sheet))).isNotNull();
+    }
+    Sheet members = book.workbook().getSheet("Member stresses");
+    int symbols = sample.members.number(0, "σ").at().row() - 5;
+    assertThat(members.getRepeatingRows().formatAsString())
+        .isEqualTo((symbols + 1) + ":" + (symbols + 2));
+    assertThat(members.getPaneInformation().getHorizontalSplitPosition())
+        .isEqualTo((short) (symbols + 2));
   }
 
   @Test
