@@ -24,6 +24,7 @@ module spanledger.core {
   exports spanledger.section;
   exports spanledger.section.mesh;
   exports spanledger.section.outline;
+  exports spanledger.section.plate;
   exports spanledger.section.warping;
   exports spanledger.verdict;
 }
