@@ -4,12 +4,14 @@ import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Procedure;
 
 /**
- * The outline of a cross-section, or a row of published properties in its place. All corners are
- * sharp.
+ * The outline of a cross-section, or a row of published properties in its place. All corners of the
+ * shapes with sizes are sharp.
  *
  * <p>Root fillets are left out, which is on the safe side by up to 4 % of area and second moment.
  * Outer corners are not rounded either, which is not on the safe side: where an extrusion has large
  * outer radii, give its published properties as a {@link PropertyRow}.
+ *
+ * <p>An {@link OutlineShape} has its fillets and outer radii as drawn.
  *
  * <p>A load off the shear centre twists a {@link Channel} or an {@link Angle}; that torque is not
  * part of these properties.
@@ -22,6 +24,7 @@ public sealed interface Shape
         Channel,
         Angle,
         ISection,
+        OutlineShape,
         PropertyRow {
 
   /** What the shape is called, for example {@code rectangular hollow section}. */

@@ -108,6 +108,14 @@ final class OutlineFaults {
     return new Point(coordinate.x, coordinate.y);
   }
 
+  /** The outline with chords for arcs. */
+  static Polygon flattened(Outline outline) {
+    GeometryFactory factory = new GeometryFactory();
+    return factory.createPolygon(
+        flattened(outline.outer(), factory),
+        outline.holes().stream().map(hole -> flattened(hole, factory)).toArray(LinearRing[]::new));
+  }
+
   private static LinearRing flattened(Ring ring, GeometryFactory factory) {
     List<Coordinate> points = new ArrayList<>();
     for (Edge edge : ring.edges()) {

@@ -109,6 +109,11 @@ public record PlaneProperties(
     return axes[AXES.slot(symbol)];
   }
 
+  /** The middle of the box around an outline: an origin near it for {@link BoundaryIntegrals}. */
+  public static Point origin(Outline outline) {
+    return middle(outline.edges());
+  }
+
   private static Point middle(List<Edge> edges) {
     Extent y = Extent.of(edges, new Point(1, 0));
     Extent z = Extent.of(edges, new Point(0, 1));

@@ -33,8 +33,40 @@ public final class SectionAxes {
 
   private SectionAxes() {}
 
+  /**
+   * The references that later steps need.
+   *
+   * @param area A
+   * @param momentY second moment about y
+   * @param momentZ second moment about z
+   * @param major I_1
+   * @param minor I_2
+   * @param majorAngle α_1
+   */
+  public record Axes(
+      Reference area,
+      Reference momentY,
+      Reference momentZ,
+      Reference major,
+      Reference minor,
+      Reference majorAngle) {}
+
   private static Procedure procedure() {
     Procedure.Builder p = Procedure.named("section-axes", "Centroid and principal axes");
+    Axes axes = write(p, "");
+    radius(p, "i_y", "y", axes.momentY(), axes.area());
+    radius(p, "i_z", "z", axes.momentZ(), axes.area());
+    radius(p, "i_1", "the major axis", axes.major(), axes.area());
+    radius(p, "i_2", "the minor axis", axes.minor(), axes.area());
+    return p.build();
+  }
+
+  /**
+   * Writes inputs and steps into another procedure.
+   *
+   * @param mark appended to I_y, I_z and I_yz, for procedures that use these symbols otherwise
+   */
+  public static Axes write(Procedure.Builder p, String mark) {
     Reference area = p.input("A", "area", Dimension.AREA, Domain.POSITIVE);
     Reference sz = p.input("S_z0", "first moment ∫y dA", Dimension.SECTION_MODULUS);
     Reference sy = p.input("S_y0", "first moment ∫z dA", Dimension.SECTION_MODULUS);
@@ -46,21 +78,21 @@ public final class SectionAxes {
     Reference zc = p.step("z_c", "z of the centroid", Dimension.LENGTH, sy.over(area), CENTROID);
     Reference iy =
         p.step(
-            "I_y",
-            "second moment of area about y",
+            "I_y" + mark,
+            "second moment of area about the y axis of the outline",
             Dimension.SECOND_MOMENT,
             iy0.minus(area.times(zc.pow(2))),
             STEINER);
     Reference iz =
         p.step(
-            "I_z",
-            "second moment of area about z",
+            "I_z" + mark,
+            "second moment of area about the z axis of the outline",
             Dimension.SECOND_MOMENT,
             iz0.minus(area.times(yc.pow(2))),
             STEINER);
     Reference iyz =
         p.step(
-            "I_yz",
+            "I_yz" + mark,
             "product moment of area",
             Dimension.SECOND_MOMENT,
             iyz0.minus(area.times(yc).times(zc)),
@@ -81,18 +113,15 @@ public final class SectionAxes {
             "I_2", "minor principal moment", Dimension.SECOND_MOMENT, middle.minus(spread), MOHR);
     Expression turned =
         angleOf(iy.minus(iz).over(2).over(middle), iyz.negated().over(middle)).over(2);
-    p.step(
-        "α_1",
-        "angle of the major axis, to the left of y",
-        Dimension.NONE,
-        choose(greater(spread, middle.times(1e-12)), turned, number(0)),
-        MOHR);
+    Reference angle =
+        p.step(
+            "α_1",
+            "angle of the major axis, to the left of y",
+            Dimension.NONE,
+            choose(greater(spread, middle.times(1e-12)), turned, number(0)),
+            MOHR);
     p.step("I_p", "polar second moment", Dimension.SECOND_MOMENT, iy.plus(iz), STEINER);
-    radius(p, "i_y", "y", iy, area);
-    radius(p, "i_z", "z", iz, area);
-    radius(p, "i_1", "the major axis", major, area);
-    radius(p, "i_2", "the minor axis", minor, area);
-    return p.build();
+    return new Axes(area, iy, iz, major, minor, angle);
   }
 
   private static void radius(

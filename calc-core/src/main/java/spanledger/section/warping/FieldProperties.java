@@ -78,4 +78,22 @@ public final class FieldProperties {
   public StressAtNodes shearStressZ() {
     return shearStressZ;
   }
+
+  /**
+   * The largest shear stress of shear in any direction.
+   *
+   * @param angle of the force, to the left of y, rad
+   * @return MPa per N
+   */
+  public PeakStress peakShear(double angle) {
+    double cos = Math.cos(angle);
+    double sin = Math.sin(angle);
+    double[] y = new double[mesh.nodeCount()];
+    double[] z = new double[mesh.nodeCount()];
+    for (int n = 0; n < y.length; n++) {
+      y[n] = cos * shearStressY.y(n) + sin * shearStressZ.y(n);
+      z[n] = cos * shearStressY.z(n) + sin * shearStressZ.z(n);
+    }
+    return new StressAtNodes(mesh, y, z).peak(report.sharpCorners(), report.leftOut());
+  }
 }
