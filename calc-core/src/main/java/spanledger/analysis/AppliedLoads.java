@@ -13,6 +13,7 @@ import spanledger.frame.Vector;
 final class AppliedLoads {
 
   private static final List<LocalLoad> NONE = List.of();
+  private static final double[] UNLOADED = new double[0];
 
   private final List<List<LocalLoad>> bySegment;
   private final double[][] loadMoments;
@@ -35,7 +36,7 @@ final class AppliedLoads {
     loadMoments = new double[frame.segments().size()][];
     for (int s = 0; s < loadMoments.length; s++) {
       bySegment.add(NONE);
-      loadMoments[s] = new double[0];
+      loadMoments[s] = UNLOADED;
     }
     direct = new double[6 * frame.nodes().size()];
     for (NodalLoad load : loadCase.nodalLoads()) {
