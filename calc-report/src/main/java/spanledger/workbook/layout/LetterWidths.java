@@ -6,7 +6,9 @@ package spanledger.workbook.layout;
  */
 final class LetterWidths {
 
-  private static final String NARROW = " .,;:!|'`iljtfrI()[]/-·";
+  private static final String THINNEST = "il|'`j";
+  private static final String THIN = " .,;:!tfrI()[]/-·";
+  private static final String SLIM = "cksvxyzJ";
   private static final String WIDE = "mwMWGOQ@%→≤≥√Ω";
 
   private LetterWidths() {}
@@ -21,13 +23,15 @@ final class LetterWidths {
   }
 
   static double of(char letter) {
-    if (NARROW.indexOf(letter) >= 0) {
-      return 0.55;
+    if (THINNEST.indexOf(letter) >= 0) {
+      return 0.42;
+    } else if (THIN.indexOf(letter) >= 0) {
+      return 0.56;
+    } else if (SLIM.indexOf(letter) >= 0) {
+      return 0.92;
     } else if (WIDE.indexOf(letter) >= 0) {
       return 1.5;
-    } else if (Character.isUpperCase(letter)) {
-      return 1.25;
     }
-    return 1;
+    return Character.isUpperCase(letter) ? 1.25 : 1;
   }
 }

@@ -199,7 +199,7 @@ final class SampleWorkbook {
                     Column.number("F", "load", Dimension.FORCE).withSource(INVENTED),
                     Column.number("R", "reaction", Dimension.FORCE),
                     Column.number("r", "left over", Dimension.FORCE),
-                    Column.text("verdict", 14),
+                    Column.text("verdict", 17),
                     Column.wrapped("remark", 44)),
                 List.of(
                     List.of(

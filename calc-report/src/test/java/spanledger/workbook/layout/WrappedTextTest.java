@@ -11,8 +11,8 @@ class WrappedTextTest {
   @ParameterizedTest
   @CsvSource({
     "area, 12, 1",
-    // 11.1 digits wide in room for 10.7
-    "shear along z, 12, 2",
+    // 12.2 digits wide in room for 10.7
+    "bending about z, 12, 2",
     // one word of 24 digits is broken twice
     "012345678901234567890123, 12, 3",
     // the same in small letters fits into two
