@@ -1,29 +1,43 @@
 package spanledger.cli;
 
 import java.io.PrintWriter;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
 
 /**
- * Turns an unexpected exception into one message instead of a stack trace. With the environment
- * variable {@code SPANLEDGER_TRACE} set, the stack trace follows the message.
+ * Turns an unexpected exception into one message; with {@code --trace}, the stack trace follows it.
  */
 final class FaultMessage implements IExecutionExceptionHandler {
+
+  private final BooleanSupplier trace;
+
+  /**
+   * The message.
+   *
+   * @param trace whether the stack trace is wanted, asked when there is one
+   */
+  FaultMessage(BooleanSupplier trace) {
+    this.trace = trace;
+  }
+
+  /** The message for a fault. */
+  static String message(String command, Throwable fault) {
+    return "spanledger: fault of the program in '"
+        + command
+        + "', not of its input: "
+        + fault.toString().replaceAll("\\s+", " ")
+        + ". Nothing was proved. Please report this message with the command and its input"
+        + " (--trace adds the details).";
+  }
 
   @Override
   public int handleExecutionException(
       Exception fault, CommandLine commandLine, ParseResult parseResult) {
     PrintWriter err = commandLine.getErr();
-    err.println(
-        "spanledger: fault of the program in '"
-            + commandLine.getCommandSpec().qualifiedName()
-            + "': "
-            + fault
-            + System.lineSeparator()
-            + "Nothing was proved. Please report this message with the command and its input"
-            + " (SPANLEDGER_TRACE=1 adds the details).");
-    if (System.getenv("SPANLEDGER_TRACE") != null) {
+    err.println(message(commandLine.getCommandSpec().qualifiedName(), fault));
+    if (trace.getAsBoolean()) {
       fault.printStackTrace(err);
     }
     err.flush();

@@ -2,10 +2,16 @@ package spanledger.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import spanledger.job.Job;
+import spanledger.job.problem.Problem;
 
 /**
  * The {@code spanledger} command. On its own it prints its usage; the work is done by its
@@ -36,6 +42,12 @@ public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
 
+  @Option(
+      names = "--trace",
+      scope = ScopeType.INHERIT,
+      description = "After a fault of the program, print where it arose.")
+  private boolean trace;
+
   @SuppressWarnings("NullAway.Init") // picocli injects spec before it runs the command
   private Main() {}
 
@@ -56,11 +68,31 @@ public final class Main implements Runnable {
    * @return the exit code, one of {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    return new CommandLine(new Main())
-        .setOut(out)
-        .setErr(err)
-        .setExecutionExceptionHandler(new FaultMessage())
-        .execute(args);
+    Main main = new Main();
+    try {
+      return new CommandLine(main)
+          .addSubcommand(new CheckCommand(Main::notWired))
+          .addSubcommand(new RulesCommand())
+          .setOut(out)
+          .setErr(err)
+          .setExecutionExceptionHandler(new FaultMessage(() -> main.trace))
+          .execute(args);
+    } catch (StackOverflowError | OutOfMemoryError fault) {
+      err.println(FaultMessage.message("spanledger", fault));
+      err.flush();
+      return ExitCode.OWN_FAULT;
+    }
+  }
+
+  /** Stands where the calculation will be called. */
+  private static int notWired(Path file, Job job, List<Problem> warnings, JobRunner.Output output) {
+    output
+        .err()
+        .println(
+            "spanledger: the job file is in order, but the calculation is not wired to this command"
+                + " yet. Nothing was calculated and nothing was written.");
+    output.err().flush();
+    return ExitCode.OWN_FAULT;
   }
 
   @Override

@@ -1,0 +1,88 @@
+package spanledger.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spanledger.job.JobReader;
+import spanledger.job.ReadJob;
+import spanledger.job.Tables;
+import spanledger.job.problem.ProblemReport;
+
+/** Reads a job file, tells all that is wrong with it, or calculates it. */
+@Command(
+    name = "check",
+    description = "Checks a structure: reads the job file, calculates it and writes the results.",
+    mixinStandardHelpOptions = true,
+    versionProvider = BuildVersion.class)
+final class CheckCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "JOB", description = "The job file; see docs/job-file.md.")
+  private Path job;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where the results are written; beside the job file if left out.")
+  private @Nullable Path out;
+
+  @Option(names = "--json", description = "Print results and problems as JSON.")
+  private boolean json;
+
+  @Option(names = "--quiet", description = "Print problems only.")
+  private boolean quiet;
+
+  private final JobRunner runner;
+
+  /**
+   * The command.
+   *
+   * @param runner calculates jobs that were read without errors
+   */
+  @SuppressWarnings("NullAway.Init") // picocli injects spec and job before it calls the command
+  CheckCommand(JobRunner runner) {
+    this.runner = runner;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter results = spec.commandLine().getOut();
+    PrintWriter messages = spec.commandLine().getErr();
+    ReadJob read = new JobReader(Tables.shipped()).read(job);
+    ProblemReport report = new ProblemReport(job.toString(), read.problems());
+    if (read instanceof ReadJob.Refused) {
+      if (json) {
+        results.print(report.json());
+      } else {
+        messages.print(report.text());
+      }
+      results.flush();
+      messages.flush();
+      return ExitCode.BAD_INPUT;
+    }
+    messages.print(report.text());
+    messages.flush();
+    ReadJob.Accepted accepted = (ReadJob.Accepted) read;
+    return runner.run(
+        job,
+        accepted.job(),
+        accepted.warnings(),
+        new JobRunner.Output(directory(), json, quiet, results, messages));
+  }
+
+  private Path directory() {
+    if (out != null) {
+      return out;
+    }
+    Path parent = job.getParent();
+    return parent == null ? Path.of("") : parent;
+  }
+}

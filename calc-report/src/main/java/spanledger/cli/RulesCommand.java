@@ -1,0 +1,113 @@
+package spanledger.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spanledger.action.CombinationSet;
+import spanledger.action.RuleSet;
+import spanledger.job.Tables;
+import spanledger.tables.NearMiss;
+
+/** Shows the rule sets and combination rules, figure by figure with sources. */
+@Command(
+    name = "rules",
+    description =
+        "Lists rule sets and combination rules, or shows the figures of one with their sources.",
+    mixinStandardHelpOptions = true,
+    versionProvider = BuildVersion.class)
+final class RulesCommand implements Runnable {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "ID",
+      arity = "0..1",
+      description = "The rule set or combination rules to show; all are listed if left out.")
+  private @Nullable String id;
+
+  @Option(
+      names = "--compare",
+      paramLabel = "ID",
+      arity = "2",
+      description = "Two rule sets to show side by side.")
+  private List<String> compared = new ArrayList<>();
+
+  @Option(names = "--json", description = "Print as JSON.")
+  private boolean json;
+
+  @SuppressWarnings("NullAway.Init") // picocli injects spec before it runs the command
+  RulesCommand() {}
+
+  @Override
+  public void run() {
+    Tables tables = Tables.shipped();
+    PrintWriter out = spec.commandLine().getOut();
+    if (!compared.isEmpty()) {
+      List<RuleSet> sets = comparedSets(tables);
+      out.print(json ? RuleJson.of(sets, List.of()) : RuleText.compared(sets));
+    } else if (id == null) {
+      out.print(
+          json
+              ? RuleJson.of(tables.rules().values(), tables.combinations().values())
+              : RuleText.list(tables.rules().values(), tables.combinations().values()));
+    } else {
+      out.print(one(tables, id));
+    }
+    out.flush();
+  }
+
+  private String one(Tables tables, String name) {
+    RuleSet rules = tables.rules().get(name);
+    if (rules != null) {
+      return json ? RuleJson.of(List.of(rules), List.of()) : RuleText.figures(rules);
+    }
+    CombinationSet set = tables.combinations().get(name);
+    if (set == null) {
+      Set<String> known = new TreeSet<>(tables.rules().keySet());
+      known.addAll(tables.combinations().keySet());
+      throw unknown(name, "rule set or combination rule", known);
+    }
+    return json ? RuleJson.of(List.of(), List.of(set)) : RuleText.templates(set);
+  }
+
+  private List<RuleSet> comparedSets(Tables tables) {
+    if (id != null) {
+      throw wrong("Give either one ID or --compare with two, not both.");
+    }
+    List<RuleSet> sets = new ArrayList<>();
+    for (String name : compared) {
+      RuleSet set = tables.rules().get(name);
+      if (set == null) {
+        throw unknown(name, "rule set", tables.rules().keySet());
+      }
+      sets.add(set);
+    }
+    return sets;
+  }
+
+  private ParameterException unknown(String name, String kind, Set<String> known) {
+    String near = NearMiss.of(name, known).map(n -> " Did you mean " + n + "?").orElse("");
+    return wrong(
+        "There is no "
+            + kind
+            + " \""
+            + name
+            + "\"; there are "
+            + String.join(", ", known)
+            + "."
+            + near);
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}
