@@ -26,7 +26,7 @@ public final class FrameAnalysis {
   /**
    * A freedom of which less than this share of its node's stiffness is left, once all others may
    * move, counts as free. Rounding leaves about 1e-15 of a true mechanism; a cantilever cut into
-   * 500 pieces keeps 1e-9.
+   * 1000 pieces keeps 1e-9.
    */
   static final double LEAST_PIVOT_RATIO = 1e-11;
 
