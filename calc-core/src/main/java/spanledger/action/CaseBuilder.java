@@ -2,6 +2,7 @@ package spanledger.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.MemberRole;
@@ -147,7 +148,8 @@ final class CaseBuilder {
     return new CategorisedCase(
         new LoadCase("sway " + axis + " of " + vertical.loads().name(), nodal, loads),
         vertical.category(),
-        "Notional level forces along " + axis + " for " + vertical.loads().name());
+        "Notional level forces along " + axis + " for " + vertical.loads().name(),
+        Optional.of(vertical.loads()));
   }
 
   private static SegmentLoad turned(SegmentLoad load, Vector level, double share) {

@@ -8,6 +8,8 @@ import spanledger.procedure.CompiledProcedure;
 /** A segment load with its direction turned into the segment's axes. */
 public final class LocalLoad {
 
+  private static final CompiledProcedure DIRECTION = LoadDirection.PROCEDURE.compile();
+  private static final int DIRECTION_X = DIRECTION.slot("d_x");
   private static final CompiledProcedure POINT_MOMENTS = LoadMoments.POINT.compile();
   private static final CompiledProcedure SPREAD_MOMENTS = LoadMoments.DISTRIBUTED.compile();
   private static final CompiledProcedure POINT_BEFORE = LoadBefore.POINT.compile();
@@ -38,10 +40,22 @@ public final class LocalLoad {
       alongY = d.y();
       alongZ = d.z();
     } else {
-      alongX = d.dot(model.axisX());
-      alongY = d.dot(model.axisY());
-      alongZ = d.dot(model.axisZ());
+      double[] slots = DIRECTION.newSlots();
+      put(slots, 0, model.axisX());
+      put(slots, 3, model.axisY());
+      put(slots, 6, model.axisZ());
+      put(slots, 9, d);
+      DIRECTION.evaluate(slots);
+      alongX = slots[DIRECTION_X];
+      alongY = slots[DIRECTION_X + 1];
+      alongZ = slots[DIRECTION_X + 2];
     }
+  }
+
+  private static void put(double[] slots, int at, Vector vector) {
+    slots[at] = vector.x();
+    slots[at + 1] = vector.y();
+    slots[at + 2] = vector.z();
   }
 
   private static void requireOn(SegmentLoad load, SegmentModel model) {

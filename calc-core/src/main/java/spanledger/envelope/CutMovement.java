@@ -51,8 +51,12 @@ final class CutMovement {
       List<WeightedLoad> loads,
       double x,
       Vector direction) {
-    fillChord(model, endForces, at, loads, x);
-    CHORD.evaluate(chord);
+    // At its ends a segment is on its chord by definition.
+    boolean inside = x > 0 && x < model.length();
+    if (inside) {
+      fillChord(model, endForces, at, loads, x);
+      CHORD.evaluate(chord);
+    }
     point[POINT_X] = x;
     point[POINT_X + 1] = model.length();
     put(point, DIRECTION, direction);
@@ -61,8 +65,8 @@ final class CutMovement {
     put(point, ARMS, model.segment().start().offset());
     put(point, ARMS + 3, model.segment().end().offset());
     System.arraycopy(movements, 0, point, MOVEMENTS, SegmentModel.ENDS);
-    point[POINT_D_Y] = chord[D_Y];
-    point[POINT_D_Y + 1] = chord[D_Z];
+    point[POINT_D_Y] = inside ? chord[D_Y] : 0;
+    point[POINT_D_Y + 1] = inside ? chord[D_Z] : 0;
     POINT.evaluate(point);
     return point[DELTA];
   }

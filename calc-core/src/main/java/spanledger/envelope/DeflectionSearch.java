@@ -1,8 +1,10 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.MovingLoad;
@@ -22,6 +24,9 @@ import spanledger.frame.Vector;
  * so are the places of moving loads.
  */
 final class DeflectionSearch {
+
+  /** How near to the worst found a place must come to be worked out and refined. */
+  private static final double NEAR = 0.95;
 
   private static final double[] CUTS = {0, 0.25, 0.5, 0.75, 1};
 
@@ -66,17 +71,20 @@ final class DeflectionSearch {
   }
 
   List<DeflectionFinding> run(List<Combination> combinations) {
+    List<CombinedState> moving = new ArrayList<>();
     for (Combination combination : combinations) {
       if (combination.template().limitState() == LimitState.SERVICEABILITY) {
         CombinedState state = responses.combined(combination);
         if (combination.moving().isPresent()) {
-          tryMoving(combination, state);
+          moving.add(state);
         } else {
           Instance instance = new Instance(combination, Optional.empty());
-          targets.forEach(t -> tryCuts(t, instance, state));
+          targets.forEach(
+              t -> tryCuts(t, instance, state.movements(), state.endForces(), state.loads()));
         }
       }
     }
+    tryMoving(moving);
     List<DeflectionFinding> findings = new ArrayList<>();
     for (DeflectionTarget target : targets) {
       refineCut(target);
@@ -91,107 +99,65 @@ final class DeflectionSearch {
     return findings;
   }
 
-  private double tryCuts(DeflectionTarget target, Instance instance, CombinedState state) {
-    double worst = 0;
-    for (Segment segment : frame.segmentsOf(target.member())) {
-      for (double part : CUTS) {
-        worst = Math.max(worst, tryCut(target, instance, state, segment, part * segment.length()));
-      }
-    }
-    return worst;
-  }
-
-  private double tryCut(
-      DeflectionTarget target, Instance instance, CombinedState state, Segment segment, double x) {
-    double found =
-        Math.abs(
-            deflection.at(
-                target,
-                segment,
-                x,
-                state.movements(),
-                state.endForces(),
-                state.loads().get(segment.index())));
-    target.offer(found, instance, new Station(segment, x));
-    return found;
-  }
-
-  private void tryMoving(Combination combination, CombinedState fixed) {
-    Combination.MovingTerm term = combination.moving().orElseThrow();
-    List<MovingLoad.Lane> lanes = term.load().lanes();
-    List<LaneTrials> trials = new ArrayList<>();
-    targets.forEach(t -> trials.add(new LaneTrials(lanes.size(), places)));
-    for (int l = 0; l < lanes.size(); l++) {
-      Segment loaded = lanes.get(l).segment();
-      for (int place = 0; place <= places; place++) {
-        Standing standing =
-            new Standing(term.load(), lanes.get(l), loaded.length() * place / places);
-        CombinedState moved = moved(combination, fixed, standing);
-        for (int t = 0; t < targets.size(); t++) {
-          trials.get(t).offer(l, place, rank(targets.get(t), moved));
-        }
-      }
-    }
-    for (int t = 0; t < targets.size(); t++) {
-      for (LaneTrials.Trial trial : trials.get(t).best()) {
-        refinePlace(targets.get(t), combination, fixed, lanes.get(trial.lane()), trial);
-      }
-    }
-  }
-
-  /** The farthest of the member's nodes and of the middles of its segments. */
-  private double rank(DeflectionTarget target, CombinedState state) {
-    double worst = 0;
-    for (Segment segment : frame.segmentsOf(target.member())) {
-      for (double part : new double[] {0.5, 1}) {
-        List<WeightedLoad> loads = state.loads().get(segment.index());
-        worst =
-            Math.max(
-                worst,
-                Math.abs(
-                    deflection.at(
-                        target,
-                        segment,
-                        part * segment.length(),
-                        state.movements(),
-                        state.endForces(),
-                        loads)));
-      }
-    }
-    return worst;
-  }
-
-  private void refinePlace(
+  private double tryCuts(
       DeflectionTarget target,
-      Combination combination,
-      CombinedState fixed,
-      MovingLoad.Lane lane,
-      LaneTrials.Trial trial) {
-    Combination.MovingTerm term = combination.moving().orElseThrow();
-    double length = lane.segment().length();
-    double coarse = length * trial.place() / places;
-    if (tryStanding(target, combination, fixed, new Standing(term.load(), lane, coarse))
-        < 0.9 * target.worst()) {
-      return;
+      Instance instance,
+      double[] movements,
+      double[] endForces,
+      List<List<WeightedLoad>> loads) {
+    double worst = 0;
+    for (Segment segment : frame.segmentsOf(target.member())) {
+      double length = responses.analysis().model(segment).length();
+      for (double part : CUTS) {
+        double x = part * length;
+        double found =
+            Math.abs(
+                deflection.at(
+                    target, segment, x, movements, endForces, loads.get(segment.index())));
+        if (found > target.worst()) {
+          target.offer(found, instance, new Station(segment, x));
+        }
+        worst = Math.max(worst, found);
+      }
     }
-    PlaceRefinement.overMillimetres(
-        length * Math.max(0, trial.place() - 1) / places,
-        length * Math.min(places, trial.place() + 1) / places,
-        at ->
-            tryStanding(
-                target, combination, fixed, new Standing(term.load(), lane, Math.min(at, length))));
+    return worst;
   }
 
-  private double tryStanding(
-      DeflectionTarget target, Combination combination, CombinedState fixed, Standing standing) {
-    return tryCuts(
-        target,
-        new Instance(combination, Optional.of(standing)),
-        moved(combination, fixed, standing));
+  private void tryMoving(List<CombinedState> states) {
+    DeflectionBounds bounds = new DeflectionBounds(responses, deflection, places);
+    for (DeflectionTarget target : targets) {
+      List<Candidate> candidates = new ArrayList<>();
+      states.forEach(state -> bounds.addTo(candidates, target, state));
+      candidates.sort((a, b) -> Double.compare(b.bound(), a.bound()));
+      Set<String> refined = new HashSet<>();
+      for (Candidate candidate : candidates) {
+        if (candidate.bound() < NEAR * target.worst()) {
+          break;
+        }
+        tryPlace(target, candidate, refined);
+      }
+    }
   }
 
-  private CombinedState moved(Combination combination, CombinedState fixed, Standing standing) {
-    return responses.with(fixed, standing, combination.factor(combination.moving().orElseThrow()));
+  private void tryPlace(DeflectionTarget target, Candidate candidate, Set<String> refined) {
+    MovingLoad.Lane lane = candidate.lane();
+    MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
+    double length = responses.analysis().model(lane.segment()).length();
+    int place = candidate.place();
+    double found = tryStanding(target, moved, length * place / places);
+    String around =
+        candidate.state().combination().name() + lane.segment().index() + "|" + place / 2;
+    if (found >= NEAR * target.worst() && refined.add(around)) {
+      PlaceRefinement.overMillimetres(
+          length * Math.max(0, place - 1) / places,
+          length * Math.min(places, place + 1) / places,
+          at -> tryStanding(target, moved, Math.min(at, length)));
+    }
+  }
+
+  private double tryStanding(DeflectionTarget target, MemberState moved, double at) {
+    moved.standAt(at);
+    return tryCuts(target, moved.instance(), moved.movements(), moved.endForces(), moved.loads());
   }
 
   private void refineCut(DeflectionTarget target) {
@@ -202,12 +168,27 @@ final class DeflectionSearch {
     Instance instance = found.instance();
     CombinedState fixed = responses.combined(instance.combination());
     CombinedState state =
-        instance.standing().map(s -> moved(instance.combination(), fixed, s)).orElse(fixed);
+        instance
+            .standing()
+            .map(s -> responses.with(fixed, s, instance.standingFactor()))
+            .orElse(fixed);
     Segment segment = found.station().segment();
-    double quarter = segment.length() / 4;
+    double length = responses.analysis().model(segment).length();
     PlaceRefinement.overMillimetres(
-        Math.max(0, found.station().x() - quarter),
-        Math.min(segment.length(), found.station().x() + quarter),
-        x -> tryCut(target, instance, state, segment, x));
+        Math.max(0, found.station().x() - length / 4),
+        Math.min(length, found.station().x() + length / 4),
+        x -> {
+          double here =
+              Math.abs(
+                  deflection.at(
+                      target,
+                      segment,
+                      x,
+                      state.movements(),
+                      state.endForces(),
+                      state.loads().get(segment.index())));
+          target.offer(here, instance, new Station(segment, x));
+          return here;
+        });
   }
 }

@@ -12,7 +12,6 @@ import spanledger.frame.Segment;
  */
 final class MemberDeflection {
 
-  private static final int SIX = 6;
   private static final int ENDS = SegmentModel.ENDS;
   private static final List<WeightedLoad> NO_LOADS = List.of();
 
@@ -46,7 +45,14 @@ final class MemberDeflection {
     List<Segment> segments = frame.segmentsOf(target.member());
     Segment last = segments.get(segments.size() - 1);
     double first = movement(target, segments.get(0), 0, movements, endForces, NO_LOADS);
-    double second = movement(target, last, last.length(), movements, endForces, NO_LOADS);
+    double second =
+        movement(
+            target,
+            last,
+            responses.analysis().model(last).length(),
+            movements,
+            endForces,
+            NO_LOADS);
     return here - (first + (second - first) * share(target, segment, x));
   }
 
@@ -55,8 +61,8 @@ final class MemberDeflection {
     double before = 0;
     double total = 0;
     for (Segment one : frame.segmentsOf(target.member())) {
-      before += one.order() < segment.order() ? one.length() : 0;
-      total += one.length();
+      before += one.order() < segment.order() ? responses.analysis().model(one).length() : 0;
+      total += responses.analysis().model(one).length();
     }
     return (before + x) / total;
   }
@@ -68,8 +74,7 @@ final class MemberDeflection {
       double[] movements,
       double[] endForces,
       List<WeightedLoad> loads) {
-    System.arraycopy(movements, frame.indexOf(segment.first()) * SIX, ends, 0, SIX);
-    System.arraycopy(movements, frame.indexOf(segment.second()) * SIX, ends, SIX, SIX);
+    responses.gather(movements, segment, ends);
     return cut.along(
         responses.analysis().model(segment),
         ends,

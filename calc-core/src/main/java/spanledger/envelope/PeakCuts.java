@@ -17,6 +17,12 @@ import spanledger.section.SectionProperties;
  */
 final class PeakCuts {
 
+  /**
+   * A cut just past a point load, mm: too near to change any force, too far for a spreadsheet,
+   * which compares 14 digits or so, to take it for the load's own place.
+   */
+  private static final double JUST_PAST = 1e-6;
+
   private static final double[] SAMPLES = {0.25, 0.5, 0.75};
   private static final int[][] SIGNS = {{1, 1}, {1, -1}, {-1, 1}, {-1, -1}};
 
@@ -44,7 +50,7 @@ final class PeakCuts {
     for (double end : breaks) {
       if (start != null && end > start) {
         if (start > 0) {
-          found.add(Math.nextUp(start)); // just past a point load
+          found.add(start + JUST_PAST);
         }
         addStationary(model, endForces, loads, start, end, found);
       }

@@ -1,18 +1,18 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.MovingLoad;
 import spanledger.action.NodalLoad;
-import spanledger.analysis.SegmentModel;
-import spanledger.frame.Frame;
 import spanledger.frame.Freedom;
 import spanledger.frame.Node;
 import spanledger.frame.Restraint;
-import spanledger.frame.Segment;
 import spanledger.frame.Support;
 
 /**
@@ -21,8 +21,6 @@ import spanledger.frame.Support;
  */
 final class ReactionSearch {
 
-  private static final int SIX = 6;
-  private static final int ENDS = SegmentModel.ENDS;
   private static final List<Freedom> SHIFTS =
       List.of(Freedom.SHIFT_X, Freedom.SHIFT_Y, Freedom.SHIFT_Z);
 
@@ -46,6 +44,11 @@ final class ReactionSearch {
       return greatest ? reaction : -reaction;
     }
 
+    /** Whether a signed reaction found at evenly spaced places may lead to the extreme. */
+    boolean isNear(double found) {
+      return where.isEmpty() || found > signed(value) - 0.05 * Math.abs(value);
+    }
+
     void offer(double reaction, Instance instance) {
       if (where.isEmpty() || signed(reaction) > signed(value)) {
         value = reaction;
@@ -55,17 +58,19 @@ final class ReactionSearch {
   }
 
   private final Responses responses;
-  private final Frame frame;
   private final int places;
   private final List<Extreme> extremes = new ArrayList<>();
-  private final double[] own = new double[ENDS];
-  private final double[] onNodes = new double[ENDS];
+
+  /** By support and freedom: the reaction to a unit load on each freedom of each node. */
+  private final Map<String, double[]> influences = new HashMap<>();
+
+  /** By load, lane and place: what the load hands to the nodes of its segment. */
+  private final Map<String, double[][][]> onNodes = new HashMap<>();
 
   ReactionSearch(Responses responses, int places) {
     this.responses = responses;
-    this.frame = responses.frame();
     this.places = places;
-    for (Support support : frame.supports()) {
+    for (Support support : responses.frame().supports()) {
       for (Freedom freedom : SHIFTS) {
         if (!(support.restraint(freedom) instanceof Restraint.Free)) {
           for (LimitState state : List.of(LimitState.STRENGTH, LimitState.STABILITY)) {
@@ -79,18 +84,17 @@ final class ReactionSearch {
 
   List<ReactionFinding> run(List<Combination> combinations) {
     for (Combination combination : combinations) {
-      LimitState state = combination.template().limitState();
-      if (state == LimitState.SERVICEABILITY) {
+      if (combination.template().limitState() == LimitState.SERVICEABILITY) {
         continue;
       }
       CombinedState fixed = responses.combined(combination);
-      if (combination.moving().isPresent()) {
-        tryMoving(combination, fixed);
-      } else {
-        Instance instance = new Instance(combination, Optional.empty());
-        for (Extreme extreme : extremes) {
-          if (extreme.limitState == state) {
-            extreme.offer(reaction(extreme, combination, fixed), instance);
+      for (Extreme extreme : extremes) {
+        if (extreme.limitState == combination.template().limitState()) {
+          double reaction = reaction(extreme, fixed);
+          if (combination.moving().isPresent()) {
+            tryMoving(extreme, fixed, reaction);
+          } else {
+            extreme.offer(reaction, new Instance(combination, Optional.empty()));
           }
         }
       }
@@ -105,93 +109,99 @@ final class ReactionSearch {
     return findings;
   }
 
-  private void tryMoving(Combination combination, CombinedState fixed) {
-    Combination.MovingTerm term = combination.moving().orElseThrow();
-    double factor = combination.factor(term);
+  private void tryMoving(Extreme extreme, CombinedState fixed, double ofFixed) {
+    Combination.MovingTerm term = fixed.combination().moving().orElseThrow();
+    double factor = fixed.combination().factor(term);
     List<MovingLoad.Lane> lanes = term.load().lanes();
-    List<LaneTrials> trials = new ArrayList<>();
-    extremes.forEach(e -> trials.add(new LaneTrials(lanes.size(), places)));
+    double[][][] tried = onNodes.computeIfAbsent(term.load().name(), n -> onNodes(term.load()));
+    double[] influence = influence(extreme);
+    LaneTrials trials = new LaneTrials(lanes.size(), places);
     for (int l = 0; l < lanes.size(); l++) {
-      double length = lanes.get(l).segment().length();
       for (int place = 0; place <= places; place++) {
-        Standing standing = new Standing(term.load(), lanes.get(l), length * place / places);
-        CombinedState moved = responses.with(fixed, standing, factor);
-        for (int e = 0; e < extremes.size(); e++) {
-          Extreme extreme = extremes.get(e);
-          if (extreme.limitState == combination.template().limitState()) {
-            double reaction = reaction(extreme, combination, moved);
-            trials.get(e).offer(l, place, extreme.signed(reaction));
-          }
-        }
+        double moving = responses.effect(tried[l][place], lanes.get(l).segment(), influence);
+        trials.offer(l, place, extreme.signed(ofFixed + factor * moving));
       }
     }
-    for (int e = 0; e < extremes.size(); e++) {
-      if (extremes.get(e).limitState == combination.template().limitState()) {
-        for (LaneTrials.Trial trial : trials.get(e).best()) {
-          refine(extremes.get(e), combination, fixed, lanes.get(trial.lane()), trial);
-        }
+    for (LaneTrials.Trial trial : trials.best()) {
+      if (extreme.isNear(trial.rank())) {
+        MovingLoad.Lane lane = lanes.get(trial.lane());
+        double length = responses.analysis().model(lane.segment()).length();
+        DoubleUnaryOperator stand =
+            at -> stand(extreme, fixed, ofFixed, influence, lane, Math.min(at, length));
+        stand(extreme, fixed, ofFixed, influence, lane, length * trial.place() / places);
+        PlaceRefinement.overMillimetres(
+            length * Math.max(0, trial.place() - 1) / places,
+            length * Math.min(places, trial.place() + 1) / places,
+            stand);
       }
     }
   }
 
-  private void refine(
-      Extreme extreme,
-      Combination combination,
-      CombinedState fixed,
-      MovingLoad.Lane lane,
-      LaneTrials.Trial trial) {
-    double length = lane.segment().length();
-    standing(extreme, combination, fixed, lane, length * trial.place() / places);
-    PlaceRefinement.overMillimetres(
-        length * Math.max(0, trial.place() - 1) / places,
-        length * Math.min(places, trial.place() + 1) / places,
-        at -> standing(extreme, combination, fixed, lane, Math.min(at, length)));
+  private double[][][] onNodes(MovingLoad load) {
+    double[][][] all = new double[load.lanes().size()][places + 1][];
+    for (int l = 0; l < all.length; l++) {
+      MovingLoad.Lane lane = load.lanes().get(l);
+      double length = responses.analysis().model(lane.segment()).length();
+      for (int place = 0; place <= places; place++) {
+        all[l][place] =
+            responses.onNodes(
+                responses.local(load.placed(lane, length * place / places)), lane.segment());
+      }
+    }
+    return all;
   }
 
-  private double standing(
+  private double[] influence(Extreme extreme) {
+    Node node = extreme.support.node();
+    return influences.computeIfAbsent(
+        node.name() + "/" + extreme.freedom,
+        key -> responses.reactionInfluence(node, extreme.freedom));
+  }
+
+  private double stand(
       Extreme extreme,
-      Combination combination,
       CombinedState fixed,
+      double ofFixed,
+      double[] influence,
       MovingLoad.Lane lane,
       double at) {
-    Combination.MovingTerm term = combination.moving().orElseThrow();
-    Standing standing = new Standing(term.load(), lane, at);
+    Combination.MovingTerm term = fixed.combination().moving().orElseThrow();
+    double[] handed =
+        responses.onNodes(responses.local(term.load().placed(lane, at)), lane.segment());
     double reaction =
-        reaction(extreme, combination, responses.with(fixed, standing, combination.factor(term)));
-    extreme.offer(reaction, new Instance(combination, Optional.of(standing)));
+        ofFixed
+            + fixed.combination().factor(term)
+                * responses.effect(handed, lane.segment(), influence);
+    if (extreme.where.isEmpty() || extreme.signed(reaction) > extreme.signed(extreme.value)) {
+      extreme.offer(
+          reaction,
+          new Instance(fixed.combination(), Optional.of(new Standing(term.load(), lane, at))));
+    }
     return extreme.signed(reaction);
   }
 
   /** What the segments take from the supported node, less what loads on the node give. */
-  private double reaction(Extreme extreme, Combination combination, CombinedState state) {
+  private double reaction(Extreme extreme, CombinedState state) {
     Node node = extreme.support.node();
-    int freedom = extreme.freedom.ordinal();
-    double sum = 0;
-    for (Segment segment : responses.segmentsAt(node)) {
-      System.arraycopy(state.endForces(), segment.index() * ENDS, own, 0, ENDS);
-      responses.analysis().model(segment).nodeForces(own, onNodes);
-      if (segment.first().name().equals(node.name())) {
-        sum += onNodes[freedom];
-      }
-      if (segment.second().name().equals(node.name())) {
-        sum += onNodes[SIX + freedom];
-      }
-    }
-    for (Combination.Term term : combination.terms()) {
+    double sum = responses.taken(state.endForces(), node, extreme.freedom);
+    for (Combination.Term term : state.combination().terms()) {
       for (NodalLoad load : term.loadCase().nodalLoads()) {
         if (load.node().name().equals(node.name())) {
-          sum -= combination.factor(term) * component(load, freedom);
+          sum -= state.combination().factor(term) * component(load, extreme.freedom);
         }
       }
     }
     return sum;
   }
 
-  private static double component(NodalLoad load, int freedom) {
+  private static double component(NodalLoad load, Freedom freedom) {
     return switch (freedom) {
-      case 0 -> load.force().x();
-      case 1 -> load.force().y();
-      default -> load.force().z();
+      case SHIFT_X -> load.force().x();
+      case SHIFT_Y -> load.force().y();
+      case SHIFT_Z -> load.force().z();
+      case TURN_X -> load.moment().x();
+      case TURN_Y -> load.moment().y();
+      case TURN_Z -> load.moment().z();
     };
   }
 }

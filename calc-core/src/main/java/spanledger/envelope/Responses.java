@@ -1,7 +1,6 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -20,6 +19,7 @@ import spanledger.analysis.SegmentModel;
 import spanledger.analysis.WeightedLoad;
 import spanledger.frame.Frame;
 import spanledger.frame.Freedom;
+import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.frame.Segment;
 
@@ -48,15 +48,29 @@ final class Responses {
   private final double[] @Nullable [] unitMovements;
 
   private final double[] @Nullable [] unitEndForces;
-  private final double[] fixedEnds = new double[ENDS];
-  private final double[] onNodes = new double[ENDS];
+  private final int[] firstNodes;
+  private final int[] secondNodes;
+  private final int[] members;
+  private final Map<String, Integer> memberIndices = new HashMap<>();
+  private final double[] own = new double[ENDS];
+  private final double[] ofNodes = new double[ENDS];
 
   Responses(FrameAnalysis analysis, Actions actions) {
     this.frame = analysis.frame();
     this.analysis = analysis;
     List<LoadCase> cases = actions.cases().stream().map(CategorisedCase::loads).toList();
     analysis.solve(cases).results().forEach(r -> results.put(r.loadCase().name(), r));
+    for (Member member : frame.members()) {
+      memberIndices.put(member.name(), memberIndices.size());
+    }
+    int count = frame.segments().size();
+    firstNodes = new int[count];
+    secondNodes = new int[count];
+    members = new int[count];
     for (Segment segment : frame.segments()) {
+      firstNodes[segment.index()] = frame.indexOf(segment.first());
+      secondNodes[segment.index()] = frame.indexOf(segment.second());
+      members[segment.index()] = indexOf(segment.member());
       for (Node node : List.of(segment.first(), segment.second())) {
         segmentsByNode.computeIfAbsent(node.name(), n -> new ArrayList<>()).add(segment);
       }
@@ -95,9 +109,24 @@ final class Responses {
     }
   }
 
-  private void gather(double[] movements, Segment segment, double[] into) {
-    System.arraycopy(movements, frame.indexOf(segment.first()) * SIX, into, 0, SIX);
-    System.arraycopy(movements, frame.indexOf(segment.second()) * SIX, into, SIX, SIX);
+  /** Copies the movements of the two nodes of a segment. */
+  void gather(double[] movements, Segment segment, double[] into) {
+    System.arraycopy(movements, firstNodes[segment.index()] * SIX, into, 0, SIX);
+    System.arraycopy(movements, secondNodes[segment.index()] * SIX, into, SIX, SIX);
+  }
+
+  /** The place of a member in the frame. */
+  final int indexOf(Member member) {
+    Integer index = memberIndices.get(member.name());
+    if (index == null) {
+      throw new IllegalArgumentException("No member is named " + member.name() + ".");
+    }
+    return index;
+  }
+
+  /** The place in the frame of the member that a segment is part of. */
+  int memberOf(Segment segment) {
+    return members[segment.index()];
   }
 
   Frame frame() {
@@ -149,7 +178,7 @@ final class Responses {
         loads.get(load.segment().index()).add(new WeightedLoad(own, factor));
       }
     }
-    return new CombinedState(movements, endForces, loads);
+    return new CombinedState(combination, movements, endForces, loads);
   }
 
   /** A combination's fixed part with its moving load standing somewhere. */
@@ -164,31 +193,65 @@ final class Responses {
     List<WeightedLoad> own = new ArrayList<>(loads.get(loaded.index()));
     own.add(new WeightedLoad(load, factor));
     loads.set(loaded.index(), own);
-    return new CombinedState(movements, endForces, loads);
+    return new CombinedState(fixed.combination(), movements, endForces, loads);
   }
 
   /**
-   * Adds the end forces of one segment under a standing load.
-   *
-   * @param into twelve from {@code at} on, added to
+   * What a load hands to the two nodes of its segment if they stay where they are; twelve, global.
    */
-  void addEndForces(
-      LocalLoad load, Segment loaded, double factor, Segment segment, double[] into, int at) {
-    toNodes(load, loaded);
-    for (int end = 0; end < ENDS; end++) {
-      double force = onNodes[end] * factor;
-      if (force != 0) {
-        double[] unit = unit(unitEndForces, loaded, end);
-        int from = segment.index() * ENDS;
-        for (int i = 0; i < ENDS; i++) {
-          into[at + i] += force * unit[from + i];
-        }
-      }
+  double[] onNodes(LocalLoad load, Segment loaded) {
+    SegmentModel model = analysis.model(loaded);
+    double[] moments = new double[SegmentModel.LOAD_MOMENTS];
+    double[] fixedEnds = new double[ENDS];
+    double[] onNodes = new double[ENDS];
+    load.addMoments(1, moments);
+    model.addFixedEndForces(moments, 1, fixedEnds);
+    model.nodeForces(fixedEnds, onNodes);
+    for (int i = 0; i < ENDS; i++) {
+      onNodes[i] = -onNodes[i];
     }
-    if (segment.index() == loaded.index()) {
-      for (int i = 0; i < ENDS; i++) {
-        into[at + i] += factor * fixedEnds[i];
-      }
+    return onNodes;
+  }
+
+  /** Adds the end forces of one segment, without the fixed-end part of the loaded one. */
+  void addEndForces(
+      double[] onNodes, Segment loaded, double factor, Segment segment, double[] into) {
+    addUnits(unitEndForces, onNodes, loaded, factor, segment.index() * ENDS, ENDS, into);
+  }
+
+  /** Adds the movements of one segment's nodes. */
+  void addMovements(
+      double[] onNodes, Segment loaded, double factor, Segment segment, double[] into) {
+    int first = firstNodes[segment.index()] * SIX;
+    int second = secondNodes[segment.index()] * SIX;
+    if (isFirstOf(segment)) {
+      addUnits(unitMovements, onNodes, loaded, factor, first, SIX, into);
+    }
+    addUnits(unitMovements, onNodes, loaded, factor, second, SIX, into);
+  }
+
+  /** Copies the movements of one segment's nodes, each node of a member once. */
+  void copyMovements(double[] from, Segment segment, double[] into) {
+    int first = firstNodes[segment.index()] * SIX;
+    int second = secondNodes[segment.index()] * SIX;
+    if (isFirstOf(segment)) {
+      System.arraycopy(from, first, into, first, SIX);
+    }
+    System.arraycopy(from, second, into, second, SIX);
+  }
+
+  private static boolean isFirstOf(Segment segment) {
+    return segment.order() == 0;
+  }
+
+  /** Adds the fixed-end part of the loaded segment. */
+  void addFixedEnds(LocalLoad load, Segment loaded, double factor, double[] into) {
+    double[] moments = new double[SegmentModel.LOAD_MOMENTS];
+    double[] fixedEnds = new double[ENDS];
+    load.addMoments(1, moments);
+    analysis.model(loaded).addFixedEndForces(moments, factor, fixedEnds);
+    for (int i = 0; i < ENDS; i++) {
+      into[loaded.index() * ENDS + i] += fixedEnds[i];
     }
   }
 
@@ -198,11 +261,8 @@ final class Responses {
    * @param into twelve per segment, added to
    */
   void addAllEndForces(LocalLoad load, Segment loaded, double factor, double[] into) {
-    toNodes(load, loaded);
-    addUnits(unitEndForces, loaded, factor, into);
-    for (int i = 0; i < ENDS; i++) {
-      into[loaded.index() * ENDS + i] += factor * fixedEnds[i];
-    }
+    addUnits(unitEndForces, onNodes(load, loaded), loaded, factor, 0, into.length, into);
+    addFixedEnds(load, loaded, factor, into);
   }
 
   /**
@@ -211,41 +271,76 @@ final class Responses {
    * @param into six per node, added to
    */
   void addMovements(LocalLoad load, Segment loaded, double factor, double[] into) {
-    toNodes(load, loaded);
-    addUnits(unitMovements, loaded, factor, into);
+    addUnits(unitMovements, onNodes(load, loaded), loaded, factor, 0, into.length, into);
   }
 
-  private void addUnits(double[] @Nullable [] units, Segment loaded, double factor, double[] into) {
+  private void addUnits(
+      double[] @Nullable [] units,
+      double[] onNodes,
+      Segment loaded,
+      double factor,
+      int from,
+      int count,
+      double[] into) {
     for (int end = 0; end < ENDS; end++) {
       double force = onNodes[end] * factor;
       if (force != 0) {
         double[] unit = unit(units, loaded, end);
-        for (int i = 0; i < unit.length; i++) {
+        for (int i = from; i < from + count; i++) {
           into[i] += force * unit[i];
         }
       }
     }
   }
 
+  /**
+   * The reaction of a support to a unit load on each freedom of each node that moving loads reach;
+   * six per node.
+   */
+  double[] reactionInfluence(Node node, Freedom freedom) {
+    double[] influence = new double[unitEndForces.length];
+    for (int at = 0; at < influence.length; at++) {
+      double[] unit = unitEndForces[at];
+      influence[at] = unit == null ? 0 : taken(unit, node, freedom);
+    }
+    influence[frame.indexOf(node) * SIX + freedom.ordinal()] -= 1;
+    return influence;
+  }
+
+  /** The effect of what a load hands to the nodes of its segment. */
+  double effect(double[] onNodes, Segment loaded, double[] influence) {
+    double sum = 0;
+    for (int end = 0; end < ENDS; end++) {
+      sum += onNodes[end] * influence[nodeOf(loaded, end) * SIX + end % SIX];
+    }
+    return sum;
+  }
+
+  /** What the segments at a node take from it. */
+  double taken(double[] endForces, Node node, Freedom freedom) {
+    double sum = 0;
+    for (Segment segment : segmentsAt(node)) {
+      System.arraycopy(endForces, segment.index() * ENDS, own, 0, ENDS);
+      analysis.model(segment).nodeForces(own, ofNodes);
+      if (segment.first().name().equals(node.name())) {
+        sum += ofNodes[freedom.ordinal()];
+      }
+      if (segment.second().name().equals(node.name())) {
+        sum += ofNodes[SIX + freedom.ordinal()];
+      }
+    }
+    return sum;
+  }
+
+  private int nodeOf(Segment segment, int end) {
+    return end < SIX ? firstNodes[segment.index()] : secondNodes[segment.index()];
+  }
+
   private double[] unit(double[] @Nullable [] units, Segment loaded, int end) {
-    int node = frame.indexOf(end < SIX ? loaded.first() : loaded.second());
-    double[] unit = units[node * SIX + end % SIX];
+    double[] unit = units[nodeOf(loaded, end) * SIX + end % SIX];
     if (unit == null) {
       throw new IllegalStateException("Segment " + loaded.name() + " is not in any lane.");
     }
     return unit;
-  }
-
-  /** Turns the load into what its segment hands to nodes that stay where they are. */
-  private void toNodes(LocalLoad load, Segment loaded) {
-    SegmentModel model = analysis.model(loaded);
-    double[] moments = new double[SegmentModel.LOAD_MOMENTS];
-    load.addMoments(1, moments);
-    Arrays.fill(fixedEnds, 0);
-    model.addFixedEndForces(moments, 1, fixedEnds);
-    model.nodeForces(fixedEnds, onNodes);
-    for (int i = 0; i < ENDS; i++) {
-      onNodes[i] = -onNodes[i];
-    }
   }
 }

@@ -28,6 +28,21 @@ final class SectionCheck {
   private static final int TAU = STRESS.slot("τ");
   private static final int SIGMA_EQ = STRESS.slot("σ_eq");
 
+  private static final int USE_MY = USE.slot("σ_My");
+  private static final int USE_MZ = USE.slot("σ_Mz");
+  private static final int USE_TAU = USE.slot("τ");
+  private static final int USE_EQ = USE.slot("σ_eq");
+  private static final int DESIGN = USE.slot("f_d");
+  private static final int DESIGN_SHEAR = USE.slot("τ_d");
+  private static final int BENDING = USE.slot(StrengthMeasure.BENDING.symbol());
+  private static final int SHEAR = USE.slot(StrengthMeasure.SHEAR.symbol());
+  private static final int COMBINED = USE.slot(StrengthMeasure.COMBINED.symbol());
+  private static final int WALL_N = WALL.slot("σ_N");
+  private static final int WALL_MY = WALL.slot("σ_My");
+  private static final int WALL_MZ = WALL.slot("σ_Mz");
+  private static final int WALL_DESIGN = WALL.slot("f_d");
+  private static final int WALL_USE = WALL.slot(StrengthMeasure.WALL.symbol());
+
   private final double[] stress = STRESS.newSlots();
   private final double[] use = USE.newSlots();
   private final double[] wall = WALL.newSlots();
@@ -46,6 +61,7 @@ final class SectionCheck {
     use[USE.slot("f_o")] = alloy.proofStrength();
     use[USE.slot("φ_R")] = factors.factor();
     use[USE.slot("γ_M")] = factors.divisor();
+    USE.evaluate(use);
     wall[WALL.slot("f_o")] = alloy.proofStrength();
     wall[WALL.slot("s_web")] = section.webSlenderness();
     wall[WALL.slot("s_flange_int")] = section.innerFlangeSlenderness();
@@ -78,23 +94,30 @@ final class SectionCheck {
   /** Works out every measure. */
   void evaluate(double[] forces) {
     rank(forces, 0);
-    use[USE.slot("σ_My")] = stress[SIGMA_MY];
-    use[USE.slot("σ_Mz")] = stress[SIGMA_MZ];
-    use[USE.slot("τ")] = stress[TAU];
-    use[USE.slot("σ_eq")] = stress[SIGMA_EQ];
+    use[USE_MY] = stress[SIGMA_MY];
+    use[USE_MZ] = stress[SIGMA_MZ];
+    use[USE_TAU] = stress[TAU];
+    use[USE_EQ] = stress[SIGMA_EQ];
     USE.evaluate(use);
-    wall[WALL.slot("σ_N")] = stress[SIGMA_N];
-    wall[WALL.slot("σ_My")] = stress[SIGMA_MY];
-    wall[WALL.slot("σ_Mz")] = stress[SIGMA_MZ];
-    wall[WALL.slot("f_d")] = use[USE.slot("f_d")];
+    wall[WALL_N] = stress[SIGMA_N];
+    wall[WALL_MY] = stress[SIGMA_MY];
+    wall[WALL_MZ] = stress[SIGMA_MZ];
+    wall[WALL_DESIGN] = use[DESIGN];
     WALL.evaluate(wall);
   }
 
   /** A measure after {@link #evaluate}; wall slenderness is 0 where the walls are not known. */
   double value(StrengthMeasure measure) {
-    if (measure == StrengthMeasure.WALL) {
-      return wallsKnown ? wall[WALL.slot(measure.symbol())] : 0;
-    }
-    return use[USE.slot(measure.symbol())];
+    return switch (measure) {
+      case BENDING -> use[BENDING];
+      case SHEAR -> use[SHEAR];
+      case COMBINED -> use[COMBINED];
+      case WALL -> wallsKnown ? wall[WALL_USE] : 0;
+    };
+  }
+
+  /** A ranking stress, MPa, per design strength. */
+  double utilisation(StrengthMeasure measure, double stress) {
+    return stress / (measure == StrengthMeasure.SHEAR ? use[DESIGN_SHEAR] : use[DESIGN]);
   }
 }

@@ -9,7 +9,6 @@ import spanledger.action.RuleSet;
 import spanledger.analysis.FrameAnalysis;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
-import spanledger.frame.Frame;
 import spanledger.resistance.ResistanceFactors;
 
 /** Runs the whole calculation of a job whose actions are planned. */
@@ -31,14 +30,13 @@ public final class Assessor {
   }
 
   /**
-   * Analyses, searches and judges.
+   * Searches and judges.
    *
-   * @throws spanledger.analysis.MechanismException if the frame can move without resistance
+   * @throws spanledger.analysis.MechanismException if a case loads a turn that nothing holds
    * @throws IllegalArgumentException if the rule set lacks a figure that every check needs
    */
-  public Assessment assess(Frame frame, Actions actions, CombinationSet combinations) {
+  public Assessment assess(FrameAnalysis analysis, Actions actions, CombinationSet combinations) {
     ResistanceFactors factors = ResistanceFactors.of(rules);
-    FrameAnalysis analysis = new FrameAnalysis(frame);
     EnvelopeSearch search = new EnvelopeSearch(analysis, actions, rails, factors, places);
     Findings findings = search.run();
     List<Verdict> verdicts = new ArrayList<>();
@@ -46,6 +44,6 @@ public final class Assessor {
     verdicts.addAll(new DeflectionVerdicts(rules, rails).of(findings));
     verdicts.addAll(new SupportVerdicts().of(findings, combinations));
     verdicts.addAll(NotCovered.verdicts());
-    return new Assessment(frame, actions, findings, search.proof(), verdicts);
+    return new Assessment(analysis.frame(), actions, findings, search.proof(), verdicts);
   }
 }

@@ -20,6 +20,7 @@ final class NotCovered {
         open(
             "second-order effects",
             "first-order analysis with notional sway; sway buckling is not checked"),
+        open("sway deflection", "level movement of floors is in the workbook, not judged"),
         open("overturning and sliding", "not checked; reactions are handed on"),
         open("anchors and ground", "not checked; reactions are handed on"),
         open(

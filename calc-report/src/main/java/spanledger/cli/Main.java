@@ -2,16 +2,12 @@ package spanledger.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
-import java.nio.file.Path;
-import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-import spanledger.job.Job;
-import spanledger.job.problem.Problem;
 
 /**
  * The {@code spanledger} command. On its own it prints its usage; the work is done by its
@@ -71,7 +67,7 @@ public final class Main implements Runnable {
     Main main = new Main();
     try {
       return new CommandLine(main)
-          .addSubcommand(new CheckCommand(Main::notWired))
+          .addSubcommand(new CheckCommand(new JobCalculation()))
           .addSubcommand(new RulesCommand())
           .setOut(out)
           .setErr(err)
@@ -82,17 +78,6 @@ public final class Main implements Runnable {
       err.flush();
       return ExitCode.OWN_FAULT;
     }
-  }
-
-  /** Stands where the calculation will be called. */
-  private static int notWired(Path file, Job job, List<Problem> warnings, JobRunner.Output output) {
-    output
-        .err()
-        .println(
-            "spanledger: the job file is in order, but the calculation is not wired to this command"
-                + " yet. Nothing was calculated and nothing was written.");
-    output.err().flush();
-    return ExitCode.OWN_FAULT;
   }
 
   @Override

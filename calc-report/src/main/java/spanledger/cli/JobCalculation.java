@@ -1,0 +1,145 @@
+package spanledger.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Optional;
+import spanledger.action.ActionPlanner;
+import spanledger.action.Actions;
+import spanledger.analysis.FrameAnalysis;
+import spanledger.analysis.MechanismException;
+import spanledger.job.Job;
+import spanledger.job.problem.Problem;
+import spanledger.summary.ResultsJson;
+import spanledger.summary.TextSummary;
+import spanledger.verdict.Assessment;
+import spanledger.verdict.Assessor;
+import spanledger.workbook.JobWorkbook;
+
+/** Calculates a job and writes its workbook and results file. */
+final class JobCalculation implements JobRunner {
+
+  /** The name of the workbook in the output directory. */
+  static final String WORKBOOK = "workbook.xlsx";
+
+  /** The name of the results file in the output directory. */
+  static final String RESULTS = "results.json";
+
+  @Override
+  public int run(Path file, Job job, List<Problem> warnings, Output output) throws IOException {
+    Progress progress = new Progress(output);
+    progress.step("searching combinations, places and cuts");
+    Optional<Assessment> assessed = assess(file, job, output);
+    if (assessed.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    Assessment assessment = assessed.get();
+    String results =
+        ResultsJson.of(
+            job.title().title(),
+            job.sha256(),
+            job.rules().id(),
+            job.combinations().id(),
+            assessment);
+    progress.step("writing the workbook");
+    try {
+      write(job, assessment, results, output.directory());
+    } catch (IOException e) {
+      output
+          .err()
+          .println(
+              "The results cannot be written to "
+                  + output.directory()
+                  + ": "
+                  + reason(e)
+                  + ". Give another directory with --out, or make this one writable.");
+      output.err().flush();
+      return ExitCode.BAD_INPUT;
+    }
+    progress.done();
+    print(job, assessment, results, output);
+    return assessment.allPassed() ? ExitCode.ALL_PASS : ExitCode.NOT_ALL_PASS;
+  }
+
+  /**
+   * The assessment, or nothing after a message if the structure of the job cannot be calculated.
+   */
+  private static Optional<Assessment> assess(Path file, Job job, Output output) {
+    Actions actions;
+    FrameAnalysis analysis;
+    try {
+      actions =
+          ActionPlanner.plan(
+              job.frame(),
+              job.surfaces(),
+              job.rails(),
+              job.userCases(),
+              job.rules(),
+              job.combinations());
+      analysis = new FrameAnalysis(job.frame());
+    } catch (IllegalArgumentException e) {
+      return refused(file, output, e);
+    }
+    try {
+      return Optional.of(
+          new Assessor(job.rules(), job.rails(), job.placesPerSegment())
+              .assess(analysis, actions, job.combinations()));
+    } catch (MechanismException e) {
+      return refused(file, output, e);
+    }
+  }
+
+  private static Optional<Assessment> refused(
+      Path file, Output output, IllegalArgumentException e) {
+    output.err().println(file + ": the structure cannot be calculated: " + e.getMessage());
+    output.err().flush();
+    return Optional.empty();
+  }
+
+  /**
+   * Writes both files beside their places, then moves them in, so that neither is ever half
+   * written.
+   */
+  private static void write(Job job, Assessment assessment, String results, Path directory)
+      throws IOException {
+    Files.createDirectories(directory);
+    Path beside = Files.createTempFile(directory, ".results", ".json");
+    try {
+      Files.writeString(beside, results, StandardCharsets.UTF_8);
+      JobWorkbook.save(job, assessment, directory.resolve(WORKBOOK));
+      Files.move(
+          beside,
+          directory.resolve(RESULTS),
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(beside);
+    }
+  }
+
+  private static String reason(IOException e) {
+    String message = e.getMessage();
+    String kind = e.getClass().getSimpleName().replace("Exception", "");
+    return message == null ? kind : kind + ", " + message;
+  }
+
+  private static void print(Job job, Assessment assessment, String results, Output output) {
+    if (output.json()) {
+      output.out().print(results);
+    } else if (!output.quiet()) {
+      output
+          .out()
+          .print(
+              TextSummary.of(
+                  job.title().title(),
+                  "rule set " + job.rules().id() + ", combinations " + job.combinations().id(),
+                  assessment));
+      output.out().println("Written: " + output.directory().resolve(WORKBOOK));
+      output.out().println("         " + output.directory().resolve(RESULTS));
+    }
+    output.out().flush();
+  }
+}

@@ -1,0 +1,39 @@
+package spanledger.workbook;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import spanledger.job.Job;
+import spanledger.verdict.Assessment;
+import spanledger.workbook.content.JobSheets;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.WorkbookIdentity;
+
+/** The workbook of a job: a calculation that proves itself cell by cell. */
+public final class JobWorkbook {
+
+  private JobWorkbook() {}
+
+  /**
+   * Writes the workbook. A file of that name stays as it is until the new one is complete.
+   *
+   * @throws IOException if it cannot be written
+   */
+  public static void save(Job job, Assessment assessment, Path file) throws IOException {
+    try (LedgerWorkbook workbook = LedgerWorkbook.of(identity(job))) {
+      JobSheets.write(workbook, job, assessment);
+      workbook.save(file);
+    }
+  }
+
+  /** The workbook as bytes, with every formula parsed as it is written; slow, for tests. */
+  public static byte[] parsed(Job job, Assessment assessment) {
+    try (LedgerWorkbook workbook = LedgerWorkbook.parsingFormulas(identity(job))) {
+      JobSheets.write(workbook, job, assessment);
+      return workbook.toBytes();
+    }
+  }
+
+  private static WorkbookIdentity identity(Job job) {
+    return new WorkbookIdentity(job.title().reference(), job.title().title(), job.title().date());
+  }
+}

@@ -1,0 +1,235 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import spanledger.frame.Frame;
+import spanledger.frame.Freedom;
+import spanledger.frame.Node;
+import spanledger.frame.Restraint;
+import spanledger.frame.Support;
+import spanledger.provenance.Source;
+import spanledger.quantity.Dimension;
+import spanledger.workbook.layout.CellAddress;
+import spanledger.workbook.layout.Column;
+import spanledger.workbook.layout.DataCells;
+import spanledger.workbook.layout.DataTable;
+import spanledger.workbook.layout.LedgerCell;
+import spanledger.workbook.layout.LedgerSheet;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.NumberAt;
+import spanledger.workbook.layout.Outcome;
+
+/** Equilibrium of every node in every case, and the reactions that supports must give for it. */
+final class BalanceSheet {
+
+  static final String NAME = "Balance";
+
+  /**
+   * Out-of-balance allowed, N and N·mm: far below any load, above rounding of forces of many kN.
+   */
+  private static final double ALLOWED_FORCE = 1e-4;
+
+  private static final double ALLOWED_MOMENT = 1e-1;
+  private static final String LEFT_OVER = "left over";
+  private static final String VERDICT = "verdict";
+  private static final String[] LEFT = {"ΔF_X", "ΔF_Y", "ΔF_Z", "ΔM_X", "ΔM_Y", "ΔM_Z"};
+  private static final String[] REACTIONS = {"R_X", "R_Y", "R_Z", "S_X", "S_Y", "S_Z"};
+
+  private final LedgerSheet sheet;
+  private final Frame frame;
+  private final EndForceSheets forces;
+  private final NodalLoadTable loads;
+  private final MovementSheet movements;
+  private final NodeSheet nodes;
+  private final Map<String, Integer> supportOf = new HashMap<>();
+  private final DataCells reactions;
+  private final DataCells proof;
+
+  private BalanceSheet(
+      LedgerWorkbook workbook,
+      KeptCases kept,
+      Frame frame,
+      EndForceSheets forces,
+      NodalLoadTable loads,
+      MovementSheet movements,
+      NodeSheet nodes) {
+    this.sheet = workbook.sheet(NAME);
+    this.frame = frame;
+    this.forces = forces;
+    this.loads = loads;
+    this.movements = movements;
+    this.nodes = nodes;
+    for (int i = 0; i < frame.supports().size(); i++) {
+      supportOf.put(frame.supports().get(i).node().name(), i);
+    }
+    sheet.title(
+        "Balance",
+        "At every node: what the segments take from it, less the loads on it, less what a support"
+            + " gives. Nothing may be left over.");
+    reactions = writeReactions(kept);
+    proof = writeNodes(kept);
+  }
+
+  static BalanceSheet write(
+      LedgerWorkbook workbook,
+      KeptCases kept,
+      Frame frame,
+      EndForceSheets forces,
+      NodalLoadTable loads,
+      MovementSheet movements,
+      NodeSheet nodes) {
+    return new BalanceSheet(workbook, kept, frame, forces, loads, movements, nodes);
+  }
+
+  private DataCells writeReactions(KeptCases kept) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (KeptCases.Kept one : kept.cases()) {
+      for (Support support : frame.supports()) {
+        List<LedgerCell> row =
+            new ArrayList<>(
+                List.of(LedgerCell.text(one.name()), LedgerCell.text(support.node().name())));
+        for (Freedom freedom : Freedom.values()) {
+          row.add(reaction(one, support, freedom));
+        }
+        rows.add(row);
+      }
+    }
+    return sheet.add(new DataTable("Reactions", columns(REACTIONS), rows));
+  }
+
+  private LedgerCell reaction(KeptCases.Kept one, Support support, Freedom freedom) {
+    Restraint restraint = support.restraint(freedom);
+    if (restraint instanceof Restraint.Free) {
+      return LedgerCell.blank();
+    }
+    if (restraint instanceof Restraint.Spring) {
+      int index = supportOf(support.node());
+      NumberAt stiffness = nodes.spring(index, freedom);
+      NumberAt movement = movements.number(one, support.node(), freedom);
+      return LedgerCell.live(
+          "-" + stiffness.from(sheet.name()) + "*" + movement.from(sheet.name()),
+          -stiffness.value() * movement.value());
+    }
+    return taken(one, support.node(), freedom).cell();
+  }
+
+  /** What the segments take from a node, less the loads on it. */
+  private Sums taken(KeptCases.Kept one, Node node, Freedom freedom) {
+    Sums sum = new Sums(sheet.name());
+    forces.takenFrom(one, node, freedom).forEach(sum::plus);
+    loads.on(one, node, freedom).forEach(sum::minus);
+    return sum;
+  }
+
+  private DataCells writeNodes(KeptCases kept) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (KeptCases.Kept one : kept.cases()) {
+      for (Node node : frame.nodes()) {
+        List<LedgerCell> row =
+            new ArrayList<>(List.of(LedgerCell.text(one.name()), LedgerCell.text(node.name())));
+        for (Freedom freedom : Freedom.values()) {
+          row.add(leftOver(one, node, freedom));
+        }
+        rows.add(row);
+      }
+    }
+    DataCells cells = sheet.add(new DataTable("Left over at the nodes", columns(LEFT), rows));
+    return writeWorst(cells, rows);
+  }
+
+  private LedgerCell leftOver(KeptCases.Kept one, Node node, Freedom freedom) {
+    Integer support = supportOf.get(node.name());
+    if (support != null) {
+      Restraint restraint = frame.supports().get(support).restraint(freedom);
+      if (restraint instanceof Restraint.Fixed) {
+        return LedgerCell.text("held");
+      }
+      if (restraint instanceof Restraint.Spring) {
+        Sums sum = taken(one, node, freedom);
+        sum.minus(reactionCell(one, support, freedom));
+        return sum.residual();
+      }
+    }
+    return taken(one, node, freedom).residual();
+  }
+
+  private DataCells writeWorst(DataCells cells, List<List<LedgerCell>> rows) {
+    List<List<LedgerCell>> worst = new ArrayList<>();
+    for (boolean shift : new boolean[] {true, false}) {
+      int first = shift ? 0 : 3;
+      String range =
+          cells
+              .address(0, LEFT[first])
+              .to(cells.address(rows.size() - 1, LEFT[first + 2]))
+              .from(sheet.name());
+      double value = 0;
+      for (List<LedgerCell> row : rows) {
+        for (int k = 0; k < 3; k++) {
+          if (row.get(2 + first + k) instanceof LedgerCell.Residual residual) {
+            value = Math.max(value, Math.abs(residual.value()));
+          }
+        }
+      }
+      double allowed = shift ? ALLOWED_FORCE : ALLOWED_MOMENT;
+      worst.add(
+          List.of(
+              LedgerCell.text(shift ? "forces, N" : "moments, N·mm"),
+              LedgerCell.live("MAX(MAX(" + range + "),-MIN(" + range + "))", value),
+              LedgerCell.given(allowed),
+              LedgerCell.judged(
+                  "{" + LEFT_OVER + "}<={allowed}",
+                  value <= allowed,
+                  Outcome.BALANCED,
+                  Outcome.NOT_BALANCED)));
+    }
+    return sheet.add(
+        new DataTable(
+            "Greatest left over",
+            List.of(
+                Column.text("kind", 34),
+                Column.number(LEFT_OVER, "greatest of all nodes and cases", Dimension.NONE),
+                Column.number("allowed", "rounding", Dimension.NONE)
+                    .withSource(Source.declared("far below any load, above rounding")),
+                Column.text(VERDICT, 16)),
+            worst));
+  }
+
+  private List<Column> columns(String[] symbols) {
+    List<Column> columns =
+        new ArrayList<>(List.of(Column.text("case", 34), Column.text("node", 18)));
+    for (Freedom freedom : Freedom.values()) {
+      columns.add(
+          Column.number(
+              symbols[freedom.ordinal()],
+              freedom.words(),
+              freedom.isShift() ? Dimension.FORCE : Dimension.MOMENT));
+    }
+    return columns;
+  }
+
+  private int supportOf(Node node) {
+    return Required.of(supportOf.get(node.name()), "The support of " + node.name());
+  }
+
+  private NumberAt reactionCell(KeptCases.Kept one, int support, Freedom freedom) {
+    int row = (one.number() - 1) * frame.supports().size() + support;
+    return reactions.number(row, REACTIONS[freedom.ordinal()]);
+  }
+
+  /** The greatest force (row 0) or moment (row 1) left over, and the cell that judges it. */
+  NumberAt leftOver(int row) {
+    return proof.number(row, LEFT_OVER);
+  }
+
+  /** The cell that judges what is left over. */
+  CellAddress verdict(int row) {
+    return proof.address(row, VERDICT);
+  }
+
+  /** A reaction of a support in a case, as the support acts on the structure. */
+  NumberAt reaction(KeptCases.Kept one, Node node, Freedom freedom) {
+    return reactionCell(one, supportOf(node), freedom);
+  }
+}

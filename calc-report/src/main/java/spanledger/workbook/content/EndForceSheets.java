@@ -1,0 +1,173 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BiFunction;
+import spanledger.analysis.BasicDeformations;
+import spanledger.analysis.EndForces;
+import spanledger.analysis.NodeForces;
+import spanledger.frame.Frame;
+import spanledger.frame.Freedom;
+import spanledger.frame.Node;
+import spanledger.frame.Segment;
+import spanledger.procedure.CompiledProcedure;
+import spanledger.workbook.layout.InputCell;
+import spanledger.workbook.layout.LedgerSheet;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.NumberAt;
+import spanledger.workbook.layout.ProcedureCells;
+import spanledger.workbook.layout.ProcedureTable;
+
+/**
+ * Deformations, end forces and node forces of every segment in every case, live from the movements.
+ */
+final class EndForceSheets {
+
+  private static final Set<String> OF_STIFFNESS = Set.of("E", "A", "I_y", "I_z");
+
+  private final Frame frame;
+  private final KeptCases kept;
+  private final ProcedureCells deformations;
+  private final ProcedureCells endForces;
+  private final ProcedureCells nodeForces;
+
+  private EndForceSheets(
+      LedgerWorkbook workbook,
+      KeptCases kept,
+      SegmentSheets segments,
+      LoadSumSheet sums,
+      MovementSheet movements) {
+    this.frame = segments.frame();
+    this.kept = kept;
+    deformations =
+        write(
+            workbook,
+            SheetNames.DEFORMATIONS,
+            "Deformations of the segments",
+            "From the movements of the nodes.",
+            BasicDeformations.PROCEDURE.compile(),
+            (one, segment) ->
+                symbol -> deformationInput(one, segment, symbol, segments, movements));
+    endForces =
+        write(
+            workbook,
+            SheetNames.END_FORCES,
+            "End forces of the segments",
+            "What the nodes exert on the segment's ends, in its axes: stiffness times deformation, plus"
+                + " the fixed-end part of its loads.",
+            EndForces.PROCEDURE.compile(),
+            (one, segment) -> symbol -> endForceInput(one, segment, symbol, segments, sums));
+    nodeForces =
+        write(
+            workbook,
+            SheetNames.NODE_FORCES,
+            "Node forces of the segments",
+            "The end forces in global axes, at the nodes.",
+            NodeForces.PROCEDURE.compile(),
+            (one, segment) ->
+                symbol ->
+                    InputCell.inline(
+                        symbol.startsWith("F_") || symbol.startsWith("M_")
+                            ? endForces.number(row(one, segment), symbol)
+                            : segments.geometry(segment, symbol)));
+  }
+
+  static EndForceSheets write(
+      LedgerWorkbook workbook,
+      KeptCases kept,
+      SegmentSheets segments,
+      LoadSumSheet sums,
+      MovementSheet movements) {
+    return new EndForceSheets(workbook, kept, segments, sums, movements);
+  }
+
+  private ProcedureCells write(
+      LedgerWorkbook workbook,
+      String name,
+      String title,
+      String purpose,
+      CompiledProcedure procedure,
+      BiFunction<KeptCases.Kept, Segment, java.util.function.Function<String, InputCell>> inputs) {
+    LedgerSheet sheet = workbook.sheet(name);
+    sheet.title(title, purpose);
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (KeptCases.Kept one : kept.cases()) {
+      for (Segment segment : frame.segments()) {
+        rows.add(
+            new ProcedureTable.Row(
+                List.of(one.name(), segment.name()),
+                Inputs.of(procedure, inputs.apply(one, segment))));
+      }
+    }
+    return sheet.add(
+        new ProcedureTable(
+            "",
+            procedure,
+            List.of(new ProcedureTable.Label("case", 34), new ProcedureTable.Label("segment", 22)),
+            rows));
+  }
+
+  private static InputCell deformationInput(
+      KeptCases.Kept one,
+      Segment segment,
+      String symbol,
+      SegmentSheets segments,
+      MovementSheet movements) {
+    for (Freedom freedom : Freedom.values()) {
+      String movement = MovementSheet.SYMBOLS[freedom.ordinal()];
+      if (symbol.equals(movement + "1")) {
+        return InputCell.inline(movements.number(one, segment.first(), freedom));
+      }
+      if (symbol.equals(movement + "2")) {
+        return InputCell.inline(movements.number(one, segment.second(), freedom));
+      }
+    }
+    return InputCell.inline(segments.geometry(segment, symbol));
+  }
+
+  private InputCell endForceInput(
+      KeptCases.Kept one,
+      Segment segment,
+      String symbol,
+      SegmentSheets segments,
+      LoadSumSheet sums) {
+    if (LoadSumSheet.SYMBOLS.contains(symbol)) {
+      return InputCell.inline(sums.number(one, segment, symbol));
+    } else if (symbol.equals("L")) {
+      return InputCell.inline(segments.geometry(segment, symbol));
+    } else if (symbol.startsWith("s_") || OF_STIFFNESS.contains(symbol)) {
+      return InputCell.inline(segments.stiffness(segment, symbol));
+    }
+    return InputCell.inline(deformations.number(row(one, segment), symbol));
+  }
+
+  private int row(KeptCases.Kept one, Segment segment) {
+    return (one.number() - 1) * frame.segments().size() + segment.index();
+  }
+
+  /** An end force of a segment in a case, for example F_z1. */
+  NumberAt endForce(KeptCases.Kept one, Segment segment, String symbol) {
+    return endForces.number(row(one, segment), symbol);
+  }
+
+  /** What the segments at a node take from it in a case, along one freedom. */
+  List<NumberAt> takenFrom(KeptCases.Kept one, Node node, Freedom freedom) {
+    String axis = freedom.isShift() ? "R_" : "S_";
+    String symbol = axis + "XYZ".charAt(freedom.ordinal() % 3);
+    List<NumberAt> taken = new ArrayList<>();
+    for (Segment segment : frame.segments()) {
+      if (segment.first().name().equals(node.name())) {
+        taken.add(nodeForces.number(row(one, segment), symbol + "1"));
+      }
+      if (segment.second().name().equals(node.name())) {
+        taken.add(nodeForces.number(row(one, segment), symbol + "2"));
+      }
+    }
+    return taken;
+  }
+
+  ProcedureCells endForceTable() {
+    return endForces;
+  }
+}

@@ -1,0 +1,90 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import spanledger.analysis.FrameAnalysis;
+import spanledger.envelope.DeflectionFinding;
+import spanledger.envelope.Findings;
+import spanledger.envelope.StrengthFinding;
+import spanledger.envelope.StrengthMeasure;
+import spanledger.job.Job;
+import spanledger.procedure.Procedure;
+import spanledger.verdict.Assessment;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.ProcedureCells;
+
+/** Puts the sheets of a job's workbook together, each fed by the cells of those before it. */
+public final class JobSheets {
+
+  private JobSheets() {}
+
+  /** Writes all sheets. */
+  public static void write(LedgerWorkbook workbook, Job job, Assessment assessment) {
+    Representatives shown = Representatives.of(assessment.findings());
+    Findings findings = shown.findings();
+    KeptCases kept = KeptCases.of(assessment.actions(), findings, new FrameAnalysis(job.frame()));
+    BasisSheet.write(workbook, job);
+    FigureSheet figures = FigureSheet.write(workbook, job);
+    NodeSheet nodes = NodeSheet.write(workbook, job);
+    SectionSheet sections = SectionSheet.write(workbook, job);
+    SegmentSheets segments = SegmentSheets.write(workbook, job, nodes, sections);
+    LoadSheet loads = LoadSheet.write(workbook, kept, segments, sections, figures);
+    LoadSumSheet sums = LoadSumSheet.write(workbook, kept, loads);
+    NodalLoadTable onNodes =
+        NodalLoadTable.write(sums.sheet(), kept, assessment.actions(), figures);
+    CombinationSheet combinations = CombinationSheet.write(workbook, kept, figures);
+    MovementSheet movements = MovementSheet.write(workbook, kept, job.frame());
+    EndForceSheets forces = EndForceSheets.write(workbook, kept, segments, sums, movements);
+    BalanceSheet balance =
+        BalanceSheet.write(workbook, kept, job.frame(), forces, onNodes, movements, nodes);
+    List<Cut> strengthCuts = new ArrayList<>();
+    for (StrengthFinding finding : findings.strength()) {
+      addNew(strengthCuts, DeflectionSheet.cut(finding.governing()));
+    }
+    List<Cut> all = new ArrayList<>(strengthCuts);
+    for (DeflectionFinding finding : findings.deflections()) {
+      all.add(DeflectionSheet.cut(finding.governing()));
+    }
+    CutSheets cuts = CutSheets.write(workbook, all, combinations, forces, loads);
+    StrengthSheet strength = StrengthSheet.write(workbook, strengthCuts, cuts, sections, figures);
+    DeflectionSheet deflection =
+        DeflectionSheet.write(
+            workbook, job, findings.deflections(), cuts, segments, sums, movements, figures);
+    SupportSheet.write(workbook, findings.reactions(), combinations, balance);
+    SummarySheet.write(workbook, assessment, shown, strength, deflection, balance);
+    Cut worst = worst(findings);
+    WorkedSheet.write(
+        workbook, strength.tables(), cuts.row(worst), strength.row(worst), deflection.tables());
+    SourceSheet.write(workbook, job, procedures(sections, segments, forces, strength, deflection));
+  }
+
+  private static void addNew(List<Cut> cuts, Cut cut) {
+    if (cuts.stream().noneMatch(c -> c.key().equals(cut.key()))) {
+      cuts.add(cut);
+    }
+  }
+
+  private static Cut worst(Findings findings) {
+    return findings.strength().stream()
+        .filter(f -> f.measure() == StrengthMeasure.COMBINED)
+        .max(Comparator.comparingDouble(f -> f.governing().value()))
+        .map(f -> DeflectionSheet.cut(f.governing()))
+        .orElseThrow(() -> new IllegalStateException("No member was checked."));
+  }
+
+  private static List<Procedure> procedures(
+      SectionSheet sections,
+      SegmentSheets segments,
+      EndForceSheets forces,
+      StrengthSheet strength,
+      DeflectionSheet deflection) {
+    List<ProcedureCells> tables = new ArrayList<>(sections.tables());
+    tables.add(segments.geometryTable());
+    tables.add(segments.stiffnessTable());
+    tables.add(forces.endForceTable());
+    tables.addAll(strength.tables());
+    tables.addAll(deflection.tables());
+    return tables.stream().map(t -> t.procedure().procedure()).toList();
+  }
+}

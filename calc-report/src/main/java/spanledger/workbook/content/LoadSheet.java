@@ -1,0 +1,333 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spanledger.action.AreaLoadShare;
+import spanledger.action.LoadAxes;
+import spanledger.action.LoadOrigin;
+import spanledger.action.RuleSet;
+import spanledger.action.SegmentLoad;
+import spanledger.action.SelfWeight;
+import spanledger.analysis.LoadDirection;
+import spanledger.analysis.LoadMoments;
+import spanledger.frame.Segment;
+import spanledger.procedure.CompiledProcedure;
+import spanledger.provenance.Source;
+import spanledger.quantity.Dimension;
+import spanledger.workbook.layout.Column;
+import spanledger.workbook.layout.DataCells;
+import spanledger.workbook.layout.DataTable;
+import spanledger.workbook.layout.InputCell;
+import spanledger.workbook.layout.LedgerCell;
+import spanledger.workbook.layout.LedgerSheet;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.NumberAt;
+import spanledger.workbook.layout.ProcedureCells;
+import spanledger.workbook.layout.ProcedureTable;
+
+/** Every load on a segment: its size by formula, its direction on the segment, its moments. */
+final class LoadSheet {
+
+  private static final Source JOB = Source.declared("job file");
+  private static final Source WHOLE = Source.declared("start of the segment");
+  private static final Source EXTENT =
+      Source.derived("Extent of the floor over the segment, from the nodes");
+  private static final String FOUND = "place found by search; other places are no worse";
+
+  /** A load with the case it belongs to. */
+  private record Owned(KeptCases.Kept kept, SegmentLoad load) {}
+
+  private final LedgerSheet sheet;
+  private final SegmentSheets segments;
+  private final SectionSheet sections;
+  private final FigureSheet figures;
+  private final Map<Integer, NumberAt> ownWeights = new LinkedHashMap<>();
+  private final Map<LoadOrigin.AreaShare, NumberAt> areaShares = new LinkedHashMap<>();
+  private final IdentityHashMap<SegmentLoad, LoadCells> cells = new IdentityHashMap<>();
+
+  private LoadSheet(
+      LedgerWorkbook workbook, SegmentSheets segments, SectionSheet sections, FigureSheet figures) {
+    this.sheet = workbook.sheet(SheetNames.LOADS);
+    this.segments = segments;
+    this.sections = sections;
+    this.figures = figures;
+  }
+
+  static LoadSheet write(
+      LedgerWorkbook workbook,
+      KeptCases kept,
+      SegmentSheets segments,
+      SectionSheet sections,
+      FigureSheet figures) {
+    LoadSheet loads = new LoadSheet(workbook, segments, sections, figures);
+    loads.sheet.title(
+        "Loads",
+        "Every load on a segment in the cases that govern something. Moments are taken about the"
+            + " segment's start.");
+    List<Owned> all = new ArrayList<>();
+    for (KeptCases.Kept one : kept.cases()) {
+      one.loads().segmentLoads().forEach(l -> all.add(new Owned(one, l)));
+    }
+    loads.writeOwnWeights();
+    loads.writeAreaShares(all);
+    loads.writeLoads(all);
+    return loads;
+  }
+
+  private void writeOwnWeights() {
+    CompiledProcedure procedure = SelfWeight.PROCEDURE.compile();
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (Segment segment : segments.frame().segments()) {
+      rows.add(
+          new ProcedureTable.Row(
+              List.of(segment.name()),
+              List.of(
+                  InputCell.inline(segments.stiffness(segment, "A")),
+                  InputCell.shown(sections.alloy(segment.member().alloy(), "ρ")),
+                  InputCell.inline(figures.number("g")))));
+    }
+    ProcedureCells table =
+        sheet.add(
+            new ProcedureTable(
+                "Own weight", procedure, List.of(new ProcedureTable.Label("segment", 22)), rows));
+    for (int i = 0; i < rows.size(); i++) {
+      ownWeights.put(i, table.number(i, "q_G"));
+    }
+  }
+
+  private void writeAreaShares(List<Owned> all) {
+    List<LoadOrigin.AreaShare> shares = new ArrayList<>();
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (Owned owned : all) {
+      if (owned.load().origin() instanceof LoadOrigin.AreaShare share && !shares.contains(share)) {
+        shares.add(share);
+        rows.add(
+            new ProcedureTable.Row(
+                List.of(share.surface(), owned.load().segment().member().name()),
+                List.of(
+                    pressure(owned, share),
+                    InputCell.literal(
+                        share.tributaryWidth(),
+                        Source.derived(
+                            "Half the distance to each neighbouring member, overhang by lever"
+                                + " rule, from the nodes")))));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    ProcedureCells table =
+        sheet.add(
+            new ProcedureTable(
+                "Shares of area loads",
+                AreaLoadShare.PROCEDURE.compile(),
+                List.of(
+                    new ProcedureTable.Label("surface", 22),
+                    new ProcedureTable.Label("first on member", 18)),
+                rows));
+    for (int i = 0; i < shares.size(); i++) {
+      areaShares.put(shares.get(i), table.number(i, "q"));
+    }
+  }
+
+  private InputCell pressure(Owned owned, LoadOrigin.AreaShare share) {
+    return owned.kept().name().startsWith("finishes ")
+        ? InputCell.literal(share.pressure(), JOB)
+        : InputCell.shown(figures.number(RuleSet.FLOOR_AREA));
+  }
+
+  private void writeLoads(List<Owned> all) {
+    List<Owned> spread = new ArrayList<>();
+    List<Owned> points = new ArrayList<>();
+    for (Owned owned : all) {
+      (owned.load() instanceof SegmentLoad.Point ? points : spread).add(owned);
+    }
+    IdentityHashMap<SegmentLoad, Integer> directionRows = new IdentityHashMap<>();
+    ProcedureCells directions = writeDirections(all, directionRows);
+    DataCells local = writeLocalDirections(all, directionRows);
+    write(
+        "Distributed loads",
+        LoadMoments.DISTRIBUTED.compile(),
+        spread,
+        directions,
+        local,
+        directionRows);
+    write("Point loads", LoadMoments.POINT.compile(), points, directions, local, directionRows);
+  }
+
+  private void write(
+      String title,
+      CompiledProcedure procedure,
+      List<Owned> loads,
+      ProcedureCells directions,
+      DataCells local,
+      IdentityHashMap<SegmentLoad, Integer> directionRows) {
+    if (loads.isEmpty()) {
+      return;
+    }
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (Owned owned : loads) {
+      rows.add(
+          new ProcedureTable.Row(
+              List.of(
+                  owned.kept().name(), owned.load().segment().name(), words(owned.load().origin())),
+              inputs(owned)));
+    }
+    ProcedureCells table =
+        sheet.add(
+            new ProcedureTable(
+                title,
+                procedure,
+                List.of(
+                    new ProcedureTable.Label("case", 34),
+                    new ProcedureTable.Label("segment", 22),
+                    new ProcedureTable.Label("size from", 24)),
+                rows));
+    for (int i = 0; i < loads.size(); i++) {
+      SegmentLoad load = loads.get(i).load();
+      int row = Required.of(directionRows.get(load), "The direction of a load");
+      cells.put(
+          load,
+          load.axes() == LoadAxes.LOCAL
+              ? LoadCells.local(table, i, local, row)
+              : LoadCells.global(table, i, directions, row));
+    }
+  }
+
+  private List<InputCell> inputs(Owned owned) {
+    if (owned.load() instanceof SegmentLoad.Point point) {
+      boolean moving = owned.kept().words().startsWith("Moving");
+      return List.of(
+          size(point, point.force()),
+          moving ? InputCell.solved(point.at(), FOUND) : InputCell.literal(point.at(), JOB));
+    }
+    SegmentLoad.Distributed spread = (SegmentLoad.Distributed) owned.load();
+    boolean whole = spread.from() == 0 && spread.to() == spread.segment().length();
+    Source extent = spread.origin() instanceof LoadOrigin.Given ? JOB : EXTENT;
+    return List.of(
+        size(spread, spread.intensityFrom()),
+        size(spread, spread.intensityTo()),
+        InputCell.literal(spread.from(), whole ? WHOLE : extent),
+        whole
+            ? InputCell.shown(segments.geometry(spread.segment(), "L"))
+            : InputCell.literal(spread.to(), extent));
+  }
+
+  private InputCell size(SegmentLoad load, double value) {
+    if (load.origin() instanceof LoadOrigin.Notional notional) {
+      NumberAt fraction = figures.number(RuleSet.NOTIONAL_SWAY);
+      return vertical(load, notional.vertical(), value / notional.fraction())
+              instanceof InputCell.Linked base
+          ? new Sums(sheet.name())
+              .plusProduct(fraction, base.target())
+              .input("notional sway × vertical load")
+          : InputCell.live(
+              fraction.from(sheet.name()) + "*" + exact(value / fraction.value()),
+              value,
+              "notional sway × vertical load given in the job");
+    }
+    return vertical(load, load.origin(), value);
+  }
+
+  private InputCell vertical(SegmentLoad load, LoadOrigin origin, double value) {
+    if (origin instanceof LoadOrigin.OwnWeight) {
+      return InputCell.shown(
+          Required.of(ownWeights.get(load.segment().index()), "The weight of a segment"));
+    }
+    if (origin instanceof LoadOrigin.AreaShare share) {
+      return InputCell.shown(Required.of(areaShares.get(share), "The share of an area load"));
+    }
+    if (origin instanceof LoadOrigin.Given given && figures.ids().contains(given.what())) {
+      return InputCell.shown(figures.number(given.what()));
+    }
+    return InputCell.literal(value, JOB);
+  }
+
+  private static String exact(double value) {
+    return new java.math.BigDecimal(value).round(new java.math.MathContext(15)).toString();
+  }
+
+  private ProcedureCells writeDirections(
+      List<Owned> all, IdentityHashMap<SegmentLoad, Integer> directionRows) {
+    CompiledProcedure procedure = LoadDirection.PROCEDURE.compile();
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (Owned owned : all) {
+      SegmentLoad load = owned.load();
+      if (load.axes() == LoadAxes.GLOBAL) {
+        directionRows.put(load, rows.size());
+        Source source = Source.declared("direction of the load");
+        Map<String, InputCell> given =
+            Map.of(
+                "D_X", InputCell.literal(load.direction().x(), source),
+                "D_Y", InputCell.literal(load.direction().y(), source),
+                "D_Z", InputCell.literal(load.direction().z(), source));
+        rows.add(
+            new ProcedureTable.Row(
+                List.of(owned.kept().name(), load.segment().name()),
+                Inputs.of(
+                    procedure,
+                    symbol ->
+                        given.containsKey(symbol)
+                            ? given.get(symbol)
+                            : InputCell.inline(segments.geometry(load.segment(), symbol)))));
+      }
+    }
+    return sheet.add(
+        new ProcedureTable(
+            "Directions on the segments",
+            procedure,
+            List.of(new ProcedureTable.Label("case", 34), new ProcedureTable.Label("segment", 22)),
+            rows));
+  }
+
+  private DataCells writeLocalDirections(
+      List<Owned> all, IdentityHashMap<SegmentLoad, Integer> directionRows) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (Owned owned : all) {
+      SegmentLoad load = owned.load();
+      if (load.axes() == LoadAxes.LOCAL) {
+        directionRows.put(load, rows.size());
+        rows.add(
+            List.of(
+                LedgerCell.text(owned.kept().name()),
+                LedgerCell.text(load.segment().name()),
+                LedgerCell.given(load.direction().x()),
+                LedgerCell.given(load.direction().y()),
+                LedgerCell.given(load.direction().z())));
+      }
+    }
+    List<Column> columns =
+        List.of(
+            Column.text("case", 34),
+            Column.text("segment", 22),
+            Column.number("d_x", "part along x", Dimension.NONE).withSource(JOB),
+            Column.number("d_y", "part along y", Dimension.NONE).withSource(JOB),
+            Column.number("d_z", "part along z", Dimension.NONE).withSource(JOB));
+    DataTable table = new DataTable("Directions given in the segment's own axes", columns, rows);
+    return sheet.add(table);
+  }
+
+  private static String words(LoadOrigin origin) {
+    if (origin instanceof LoadOrigin.OwnWeight) {
+      return "own weight";
+    } else if (origin instanceof LoadOrigin.AreaShare share) {
+      return "area load on " + share.surface();
+    } else if (origin instanceof LoadOrigin.Given given) {
+      return given.what();
+    }
+    return "sway of " + words(((LoadOrigin.Notional) origin).vertical());
+  }
+
+  /** Where a load's numbers stand. */
+  LoadCells cells(SegmentLoad load) {
+    LoadCells found = cells.get(load);
+    if (found == null) {
+      throw new IllegalArgumentException(
+          "A load on " + load.segment().name() + " is not in the workbook.");
+    }
+    return found;
+  }
+}

@@ -1,0 +1,65 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.List;
+import spanledger.frame.Frame;
+import spanledger.frame.Freedom;
+import spanledger.frame.Node;
+import spanledger.quantity.Dimension;
+import spanledger.workbook.layout.Column;
+import spanledger.workbook.layout.DataCells;
+import spanledger.workbook.layout.DataTable;
+import spanledger.workbook.layout.LedgerCell;
+import spanledger.workbook.layout.LedgerSheet;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.NumberAt;
+
+/** The movements of all nodes in all cases: the only numbers that the solver gives. */
+final class MovementSheet {
+
+  static final String[] SYMBOLS = {"u_X", "u_Y", "u_Z", "φ_X", "φ_Y", "φ_Z"};
+
+  private final Frame frame;
+  private final DataCells cells;
+
+  private MovementSheet(Frame frame, DataCells cells) {
+    this.frame = frame;
+    this.cells = cells;
+  }
+
+  static MovementSheet write(LedgerWorkbook workbook, KeptCases kept, Frame frame) {
+    LedgerSheet sheet = workbook.sheet(SheetNames.MOVEMENTS);
+    sheet.title(
+        "Movements of the nodes",
+        "Found by the solver. The sheet Balance proves them: with these movements, and no others, the"
+            + " forces at every node balance.");
+    List<Column> columns =
+        new ArrayList<>(List.of(Column.text("case", 34), Column.text("node", 18)));
+    for (Freedom freedom : Freedom.values()) {
+      Column column =
+          Column.number(
+              SYMBOLS[freedom.ordinal()],
+              (freedom.isShift() ? "shift " : "turn ") + freedom.words(),
+              freedom.isShift() ? Dimension.LENGTH : Dimension.NONE);
+      columns.add(freedom.isShift() ? column : column.withUnit("rad"));
+    }
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (KeptCases.Kept one : kept.cases()) {
+      for (Node node : frame.nodes()) {
+        List<LedgerCell> row =
+            new ArrayList<>(List.of(LedgerCell.text(one.name()), LedgerCell.text(node.name())));
+        for (Freedom freedom : Freedom.values()) {
+          row.add(LedgerCell.solved(one.result().movement(node, freedom)));
+        }
+        rows.add(row);
+      }
+    }
+    return new MovementSheet(frame, sheet.add(new DataTable("", columns, rows)));
+  }
+
+  /** A movement of a node in a case. */
+  NumberAt number(KeptCases.Kept kept, Node node, Freedom freedom) {
+    int row = (kept.number() - 1) * frame.nodes().size() + frame.indexOf(node);
+    return cells.number(row, SYMBOLS[freedom.ordinal()]);
+  }
+}

@@ -1,0 +1,89 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import spanledger.envelope.DeflectionFinding;
+import spanledger.envelope.Findings;
+import spanledger.envelope.Governing;
+import spanledger.envelope.StrengthFinding;
+import spanledger.frame.Member;
+import spanledger.frame.MemberEnd;
+
+/**
+ * The worst of members that are made alike: same role, section, alloy, length and joints. The
+ * workbook shows the worst in full and names the members it stands for; the results file has every
+ * member.
+ */
+final class Representatives {
+
+  private final Findings findings;
+  private final IdentityHashMap<Governing, Set<String>> covered = new IdentityHashMap<>();
+
+  private Representatives(
+      List<StrengthFinding> strength, List<DeflectionFinding> deflections, Findings all) {
+    this.findings = new Findings(strength, deflections, all.reactions());
+  }
+
+  static Representatives of(Findings all) {
+    Map<String, StrengthFinding> strength = new LinkedHashMap<>();
+    Map<String, Set<String>> members = new HashMap<>();
+    for (StrengthFinding finding : all.strength()) {
+      String key = make(finding.member()) + "|" + finding.scope() + "|" + finding.measure();
+      members.computeIfAbsent(key, k -> new TreeSet<>()).add(finding.member().name());
+      strength.merge(key, finding, (a, b) -> worse(a.governing(), b.governing()) ? a : b);
+    }
+    Map<String, DeflectionFinding> deflections = new LinkedHashMap<>();
+    for (DeflectionFinding finding : all.deflections()) {
+      boolean level = Math.abs(finding.direction().z()) < 0.5;
+      String key = make(finding.member()) + "|" + finding.kind() + "|" + level;
+      members.computeIfAbsent(key, k -> new TreeSet<>()).add(finding.member().name());
+      deflections.merge(key, finding, (a, b) -> worse(a.governing(), b.governing()) ? a : b);
+    }
+    Representatives chosen =
+        new Representatives(
+            new ArrayList<>(strength.values()), new ArrayList<>(deflections.values()), all);
+    strength.forEach((key, f) -> chosen.covered.put(f.governing(), members.get(key)));
+    deflections.forEach((key, f) -> chosen.covered.put(f.governing(), members.get(key)));
+    return chosen;
+  }
+
+  private static boolean worse(Governing a, Governing b) {
+    return a.value() >= b.value();
+  }
+
+  private static String make(Member member) {
+    return member.role()
+        + "|"
+        + member.section().name()
+        + "|"
+        + member.alloy().designation()
+        + "|"
+        + Math.round(member.length())
+        + "|"
+        + member.nodes().size()
+        + "|"
+        + joints(member.start())
+        + "|"
+        + joints(member.end());
+  }
+
+  private static String joints(MemberEnd end) {
+    return end.torsion() + "," + end.aboutY() + "," + end.aboutZ();
+  }
+
+  /** The findings shown. */
+  Findings findings() {
+    return findings;
+  }
+
+  /** The members that a finding stands for, by name; empty if the finding is not shown. */
+  Set<String> covered(Governing governing) {
+    return covered.getOrDefault(governing, Set.of());
+  }
+}

@@ -1,0 +1,148 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import spanledger.frame.Member;
+import spanledger.job.Job;
+import spanledger.material.Alloy;
+import spanledger.provenance.Source;
+import spanledger.quantity.Dimension;
+import spanledger.section.PropertyRow;
+import spanledger.section.Section;
+import spanledger.workbook.layout.Column;
+import spanledger.workbook.layout.DataCells;
+import spanledger.workbook.layout.DataTable;
+import spanledger.workbook.layout.InputCell;
+import spanledger.workbook.layout.LedgerCell;
+import spanledger.workbook.layout.LedgerSheet;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.NumberAt;
+import spanledger.workbook.layout.ProcedureCells;
+import spanledger.workbook.layout.ProcedureTable;
+
+/** Section properties from their outlines, and alloys. */
+final class SectionSheet {
+
+  private static final Source JOB = Source.declared("job file");
+
+  private record Place(ProcedureCells table, int row) {}
+
+  private final Map<String, Place> sections = new HashMap<>();
+  private final Map<Alloy, Integer> alloyRows = new LinkedHashMap<>();
+  private DataCells alloys;
+
+  private SectionSheet(LedgerWorkbook workbook, Job job) {
+    LedgerSheet sheet = workbook.sheet(SheetNames.SECTIONS);
+    sheet.title(
+        "Sections and alloys",
+        "Properties by formula from the outer sizes, corners sharp; y is the major axis, z points"
+            + " up through the depth.");
+    Map<String, List<Section>> byProcedure = new LinkedHashMap<>();
+    for (Member member : job.frame().members()) {
+      alloyRows.putIfAbsent(member.alloy(), alloyRows.size());
+      List<Section> same =
+          byProcedure.computeIfAbsent(
+              member.section().shape().procedure().name(), n -> new ArrayList<>());
+      if (same.stream().noneMatch(s -> s.name().equals(member.section().name()))) {
+        same.add(member.section());
+      }
+    }
+    alloys = writeAlloys(sheet);
+    for (List<Section> same : byProcedure.values()) {
+      writeSections(sheet, same);
+    }
+  }
+
+  static SectionSheet write(LedgerWorkbook workbook, Job job) {
+    return new SectionSheet(workbook, job);
+  }
+
+  private void writeSections(LedgerSheet sheet, List<Section> same) {
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (Section section : same) {
+      List<InputCell> inputs = new ArrayList<>();
+      Source source = section.shape() instanceof PropertyRow row ? row.source() : JOB;
+      for (double value : section.shape().inputs()) {
+        inputs.add(InputCell.literal(value, source));
+      }
+      rows.add(new ProcedureTable.Row(List.of(section.name()), inputs));
+    }
+    ProcedureTable table =
+        new ProcedureTable(
+            capitalised(same.get(0).shape().kind()),
+            same.get(0).shape().compiled(),
+            List.of(new ProcedureTable.Label("section", 18)),
+            rows);
+    ProcedureCells cells = sheet.add(table);
+    for (int i = 0; i < same.size(); i++) {
+      sections.put(same.get(i).name(), new Place(cells, i));
+    }
+  }
+
+  private static String capitalised(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  private DataCells writeAlloys(LedgerSheet sheet) {
+    List<Column> columns =
+        List.of(
+            Column.text("alloy", 18),
+            Column.text("thickness", 14),
+            Column.number("f_o", "0.2 % proof strength", Dimension.STRESS),
+            Column.number("f_u", "ultimate strength", Dimension.STRESS),
+            Column.text("buckling class", 14),
+            Column.number("E", "modulus of elasticity", Dimension.STRESS),
+            Column.number("G", "shear modulus", Dimension.STRESS),
+            Column.number("ρ", "density", Dimension.DENSITY),
+            Column.wrapped("source", 44),
+            Column.text("confidence", 36),
+            Column.wrapped("note", 40));
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (Alloy alloy : alloyRows.keySet()) {
+      rows.add(
+          List.of(
+              LedgerCell.text(alloy.designation()),
+              LedgerCell.text(alloy.thickness().toString()),
+              LedgerCell.given(alloy.proofStrength()),
+              LedgerCell.given(alloy.ultimateStrength()),
+              LedgerCell.text(alloy.bucklingClass().name()),
+              LedgerCell.given(alloy.youngsModulus()),
+              LedgerCell.given(alloy.shearModulus()),
+              LedgerCell.given(alloy.density()),
+              LedgerCell.text(alloy.source().citation()),
+              LedgerCell.text(alloy.source().confidence().words()),
+              LedgerCell.text(alloy.note())));
+    }
+    return sheet.add(new DataTable("Alloys", columns, rows));
+  }
+
+  /** A property of a section by its symbol. */
+  NumberAt property(Section section, String symbol) {
+    Place place = sections.get(section.name());
+    if (place == null) {
+      throw new IllegalArgumentException("Section " + section.name() + " is not in the workbook.");
+    }
+    return place.table().number(place.row(), symbol);
+  }
+
+  /** A property of an alloy by its symbol: f_o, f_u, E, G or ρ. */
+  NumberAt alloy(Alloy alloy, String symbol) {
+    Integer row = alloyRows.get(alloy);
+    if (row == null) {
+      throw new IllegalArgumentException(
+          "Alloy " + alloy.designation() + " is not in the workbook.");
+    }
+    return alloys.number(row, symbol);
+  }
+
+  /** The tables of sections, one per kind. */
+  Set<ProcedureCells> tables() {
+    Set<ProcedureCells> tables = new java.util.LinkedHashSet<>();
+    sections.values().forEach(p -> tables.add(p.table()));
+    return tables;
+  }
+}

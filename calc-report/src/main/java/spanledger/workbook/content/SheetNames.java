@@ -1,0 +1,30 @@
+package spanledger.workbook.content;
+
+/** The names of the sheets, in their order. */
+final class SheetNames {
+
+  static final String BASIS = "Basis";
+  static final String SUMMARY = "Summary";
+  static final String FIGURES = "Figures";
+  static final String NODES = "Nodes and supports";
+  static final String SECTIONS = "Sections and alloys";
+  static final String SEGMENTS = "Segments";
+  static final String STIFFNESS = "Stiffness";
+  static final String LOADS = "Loads";
+  static final String LOAD_SUMS = "Load sums";
+  static final String COMBINATIONS = "Combinations";
+  static final String MOVEMENTS = "Movements";
+  static final String DEFORMATIONS = "Deformations";
+  static final String END_FORCES = "End forces";
+  static final String NODE_FORCES = "Node forces";
+  static final String CUT_LOADS = "Loads before cuts";
+  static final String CUTS = "Cuts";
+  static final String STRENGTH = "Member strength";
+  static final String DEFLECTION = "Deflection";
+  static final String GUARDRAIL = "Guardrail";
+  static final String SUPPORTS = "Support reactions";
+  static final String WORKED = "Worked page";
+  static final String SOURCES = "Sources";
+
+  private SheetNames() {}
+}

@@ -1,0 +1,79 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import spanledger.action.Figure;
+import spanledger.job.Job;
+import spanledger.material.Alloy;
+import spanledger.procedure.Procedure;
+import spanledger.procedure.Step;
+import spanledger.provenance.Confidence;
+import spanledger.provenance.Source;
+import spanledger.workbook.layout.Column;
+import spanledger.workbook.layout.DataTable;
+import spanledger.workbook.layout.LedgerCell;
+import spanledger.workbook.layout.LedgerSheet;
+import spanledger.workbook.layout.LedgerWorkbook;
+
+/** Every source used in the workbook; those still to be confirmed first. */
+final class SourceSheet {
+
+  private record Use(Source source, String where, String what) {}
+
+  private SourceSheet() {}
+
+  static void write(LedgerWorkbook workbook, Job job, List<Procedure> procedures) {
+    LedgerSheet sheet = workbook.sheet(SheetNames.SOURCES);
+    sheet.title(
+        "Sources",
+        "Where every formula and figure comes from. Confirm those recalled from memory against the"
+            + " standard before relying on them.");
+    List<Use> uses = new ArrayList<>();
+    Set<String> seen = new LinkedHashSet<>();
+    for (Procedure procedure : procedures) {
+      if (seen.add(procedure.name())) {
+        for (Step step : procedure.steps()) {
+          uses.add(
+              new Use(
+                  step.source(), procedure.title(), step.symbol().symbol() + ", " + step.words()));
+        }
+      }
+    }
+    for (Figure figure : job.rules().inOrder()) {
+      uses.add(new Use(figure.source(), "Figures", figure.id()));
+    }
+    job.combinations()
+        .templates()
+        .forEach(t -> uses.add(new Use(t.source(), "Combinations", t.name())));
+    Set<Alloy> alloys = new LinkedHashSet<>();
+    job.frame().members().forEach(m -> alloys.add(m.alloy()));
+    alloys.forEach(a -> uses.add(new Use(a.source(), "Alloys", a.designation())));
+    write(sheet, "To be confirmed", uses, true);
+    write(sheet, "Others", uses, false);
+  }
+
+  private static void write(LedgerSheet sheet, String title, List<Use> uses, boolean fromMemory) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (Use use : uses) {
+      if ((use.source().confidence() == Confidence.FROM_MEMORY) == fromMemory) {
+        rows.add(
+            List.of(
+                LedgerCell.text(use.where()),
+                LedgerCell.text(use.what()),
+                LedgerCell.text(use.source().citation()),
+                LedgerCell.text(use.source().confidence().words())));
+      }
+    }
+    sheet.add(
+        new DataTable(
+            title,
+            List.of(
+                Column.text("where", 36),
+                Column.wrapped("formula or figure", 44),
+                Column.wrapped("source", 60),
+                Column.text("confidence", 38)),
+            rows));
+  }
+}

@@ -1,0 +1,175 @@
+package spanledger.workbook.content;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import spanledger.envelope.DeflectionFinding;
+import spanledger.envelope.Findings;
+import spanledger.envelope.Governing;
+import spanledger.envelope.StrengthFinding;
+import spanledger.quantity.Dimension;
+import spanledger.verdict.Assessment;
+import spanledger.verdict.CheckGroup;
+import spanledger.verdict.Status;
+import spanledger.verdict.Verdict;
+import spanledger.workbook.layout.Column;
+import spanledger.workbook.layout.DataCells;
+import spanledger.workbook.layout.DataTable;
+import spanledger.workbook.layout.LedgerCell;
+import spanledger.workbook.layout.LedgerSheet;
+import spanledger.workbook.layout.LedgerWorkbook;
+import spanledger.workbook.layout.NumberAt;
+import spanledger.workbook.layout.Outcome;
+
+/** Every verdict with its live utilisation, and what was not checked. */
+final class SummarySheet {
+
+  private static final String USED = "utilisation";
+  private static final String VERDICT = "verdict";
+
+  private SummarySheet() {}
+
+  static void write(
+      LedgerWorkbook workbook,
+      Assessment assessment,
+      Representatives shown,
+      StrengthSheet strength,
+      DeflectionSheet deflection,
+      BalanceSheet balance) {
+    LedgerSheet sheet = workbook.sheet(SheetNames.SUMMARY);
+    sheet.title("Summary", "Every check with its live result. What is not checked stands first.");
+    writeOpen(sheet, assessment);
+    writeProof(sheet, balance);
+    for (CheckGroup group : CheckGroup.values()) {
+      writeGroup(sheet, group, assessment, shown, strength, deflection);
+    }
+  }
+
+  private static void writeOpen(LedgerSheet sheet, Assessment assessment) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (Verdict verdict : assessment.verdicts()) {
+      if (verdict.status() == Status.NOT_CHECKED && verdict.governing().isEmpty()) {
+        rows.add(
+            List.of(
+                LedgerCell.text(verdict.check()),
+                LedgerCell.text(verdict.subject()),
+                LedgerCell.judged(Outcome.NOT_CHECKED),
+                LedgerCell.text(verdict.remark())));
+      }
+    }
+    sheet.add(
+        new DataTable(
+            "Not checked",
+            List.of(
+                Column.text("check", 34),
+                Column.text("on", 22),
+                Column.text(VERDICT, 16),
+                Column.text("why", 60)),
+            rows));
+  }
+
+  private static void writeProof(LedgerSheet sheet, BalanceSheet balance) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (int row = 0; row < 2; row++) {
+      rows.add(
+          List.of(
+              LedgerCell.text(
+                  "greatest " + (row == 0 ? "force, N" : "moment, N·mm") + " left over"),
+              LedgerCell.text("all nodes and cases"),
+              LedgerCell.linked(balance.leftOver(row)),
+              new LedgerCell.LiveText(
+                  balance.verdict(row).from(sheet.name()), Outcome.BALANCED.words())));
+    }
+    sheet.add(
+        new DataTable(
+            "Proof of the solution",
+            List.of(
+                Column.text("equilibrium", 34),
+                Column.text("of", 22),
+                Column.number("left over", "", Dimension.NONE),
+                Column.text(VERDICT, 16)),
+            rows));
+  }
+
+  private static void writeGroup(
+      LedgerSheet sheet,
+      CheckGroup group,
+      Assessment assessment,
+      Representatives shown,
+      StrengthSheet strength,
+      DeflectionSheet deflection) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    List<Double> values = new ArrayList<>();
+    for (Verdict verdict : assessment.verdicts()) {
+      Set<String> covered = verdict.governing().map(shown::covered).orElse(Set.of());
+      if (verdict.group() == group && !covered.isEmpty()) {
+        NumberAt used = used(verdict, shown.findings(), strength, deflection);
+        rows.add(row(verdict, used, covered));
+        values.add(used.value());
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    List<Column> columns =
+        List.of(
+            Column.text("check", 34),
+            Column.text("on", 22),
+            Column.number(USED, "demand per capacity", Dimension.NONE),
+            Column.text(VERDICT, 16),
+            Column.text("cut", 30),
+            Column.text("combination", 70),
+            Column.text("remark", 30),
+            Column.wrapped("worst of these, made alike", 60));
+    DataCells cells = sheet.add(new DataTable(group.words(), columns, rows));
+    double greatest = values.stream().mapToDouble(v -> v).max().orElse(0);
+    sheet.add(
+        new DataTable(
+            "",
+            List.of(
+                Column.text("greatest of " + group.words().toLowerCase(java.util.Locale.ROOT), 34),
+                Column.text("", 22).withWords(""),
+                Column.number(USED, "", Dimension.NONE)),
+            List.of(
+                List.of(
+                    LedgerCell.text("all checks above"),
+                    LedgerCell.blank(),
+                    LedgerCell.live(
+                        "MAX(" + cells.column(USED).from(sheet.name()) + ")", greatest)))));
+  }
+
+  private static List<LedgerCell> row(Verdict verdict, NumberAt used, Set<String> covered) {
+    Governing governing = verdict.governing().orElseThrow();
+    boolean open = verdict.status() == Status.NOT_CHECKED;
+    return List.of(
+        LedgerCell.text(verdict.check()),
+        LedgerCell.text(verdict.subject()),
+        LedgerCell.linked(used),
+        LedgerCell.judged(
+            "{" + USED + "}<=1",
+            used.value() <= 1,
+            open ? Outcome.NOT_CHECKED : Outcome.PASS,
+            open ? Outcome.NOT_CHECKED : Outcome.FAIL),
+        LedgerCell.text(governing.station().words()),
+        LedgerCell.text(governing.instance().words()),
+        LedgerCell.text(verdict.remark()),
+        LedgerCell.text(covered.size() == 1 ? "" : String.join(", ", covered)));
+  }
+
+  private static NumberAt used(
+      Verdict verdict, Findings findings, StrengthSheet strength, DeflectionSheet deflection) {
+    Governing governing = verdict.governing().orElseThrow();
+    for (StrengthFinding finding : findings.strength()) {
+      if (finding.governing() == governing) {
+        return strength.number(DeflectionSheet.cut(governing), finding.measure().symbol());
+      }
+    }
+    for (DeflectionFinding finding : findings.deflections()) {
+      if (finding.governing() == governing) {
+        return deflection.utilisation(finding);
+      }
+    }
+    throw new IllegalStateException(
+        "The verdict on " + verdict.subject() + " has no finding in the workbook.");
+  }
+}
