@@ -106,7 +106,7 @@ final class JobCalculation implements JobRunner {
   private static void write(Job job, Assessment assessment, String results, Path directory)
       throws IOException {
     Files.createDirectories(directory);
-    Path beside = Files.createTempFile(directory, ".results", ".json");
+    Path beside = directory.resolve("." + RESULTS + ".part");
     try {
       Files.writeString(beside, results, StandardCharsets.UTF_8);
       JobWorkbook.save(job, assessment, directory.resolve(WORKBOOK));

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import spanledger.envelope.DeflectionFinding;
@@ -24,10 +25,16 @@ final class Representatives {
 
   private final Findings findings;
   private final IdentityHashMap<Governing, Set<String>> covered = new IdentityHashMap<>();
+  private final IdentityHashMap<Governing, StrengthFinding> strengthByGoverning =
+      new IdentityHashMap<>();
+  private final IdentityHashMap<Governing, DeflectionFinding> deflectionByGoverning =
+      new IdentityHashMap<>();
 
   private Representatives(
       List<StrengthFinding> strength, List<DeflectionFinding> deflections, Findings all) {
     this.findings = new Findings(strength, deflections, all.reactions());
+    strength.forEach(f -> strengthByGoverning.put(f.governing(), f));
+    deflections.forEach(f -> deflectionByGoverning.put(f.governing(), f));
   }
 
   static Representatives of(Findings all) {
@@ -75,6 +82,16 @@ final class Representatives {
 
   private static String joints(MemberEnd end) {
     return end.torsion() + "," + end.aboutY() + "," + end.aboutZ();
+  }
+
+  /** The strength finding that a verdict rests on, if it is shown. */
+  Optional<StrengthFinding> strength(Governing governing) {
+    return Optional.ofNullable(strengthByGoverning.get(governing));
+  }
+
+  /** The deflection finding that a verdict rests on, if it is shown. */
+  Optional<DeflectionFinding> deflection(Governing governing) {
+    return Optional.ofNullable(deflectionByGoverning.get(governing));
   }
 
   /** The findings shown. */

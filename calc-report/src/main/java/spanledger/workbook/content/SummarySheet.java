@@ -2,9 +2,8 @@ package spanledger.workbook.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import spanledger.envelope.DeflectionFinding;
-import spanledger.envelope.Findings;
 import spanledger.envelope.Governing;
 import spanledger.envelope.StrengthFinding;
 import spanledger.quantity.Dimension;
@@ -103,7 +102,7 @@ final class SummarySheet {
     for (Verdict verdict : assessment.verdicts()) {
       Set<String> covered = verdict.governing().map(shown::covered).orElse(Set.of());
       if (verdict.group() == group && !covered.isEmpty()) {
-        NumberAt used = used(verdict, shown.findings(), strength, deflection);
+        NumberAt used = used(verdict, shown, strength, deflection);
         rows.add(row(verdict, used, covered));
         values.add(used.value());
       }
@@ -157,19 +156,14 @@ final class SummarySheet {
   }
 
   private static NumberAt used(
-      Verdict verdict, Findings findings, StrengthSheet strength, DeflectionSheet deflection) {
+      Verdict verdict, Representatives shown, StrengthSheet strength, DeflectionSheet deflection) {
     Governing governing = verdict.governing().orElseThrow();
-    for (StrengthFinding finding : findings.strength()) {
-      if (finding.governing() == governing) {
-        return strength.number(DeflectionSheet.cut(governing), finding.measure().symbol());
-      }
+    Optional<StrengthFinding> stress = shown.strength(governing);
+    if (stress.isPresent()) {
+      return strength.number(DeflectionSheet.cut(governing), stress.get().measure().symbol());
     }
-    for (DeflectionFinding finding : findings.deflections()) {
-      if (finding.governing() == governing) {
-        return deflection.utilisation(finding);
-      }
-    }
-    throw new IllegalStateException(
-        "The verdict on " + verdict.subject() + " has no finding in the workbook.");
+    return deflection.utilisation(
+        Required.of(
+            shown.deflection(governing).orElse(null), "The finding on " + verdict.subject()));
   }
 }
