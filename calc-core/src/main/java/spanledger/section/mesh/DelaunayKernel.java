@@ -31,7 +31,11 @@ final class DelaunayKernel {
    */
   static Triangulation triangulate(
       List<List<BoundaryPiece>> rings, List<Point> inner, double spacing) {
-    IncrementalTin tin = new IncrementalTin(spacing);
+    // Tinfour's tolerances follow from the spacing alone, so it gets coordinates about the middle
+    // with a spacing of 1.
+    Scale scale = Scale.of(rings, spacing);
+    IncrementalTin tin = new IncrementalTin(1);
+    tin.add(scale.frame(), null);
     List<Point> points = new ArrayList<>();
     List<BoundaryPiece> pieces = new ArrayList<>();
     Map<Long, Integer> pieceByNodes = new HashMap<>();
@@ -43,7 +47,7 @@ final class DelaunayKernel {
         int next = first + (i + 1) % ring.size();
         Point start = ring.get(i).start();
         pieceByNodes.put(key(points.size(), next), pieces.size());
-        constraint.add(new Vertex(start.y(), start.z(), 0, points.size()));
+        constraint.add(scale.vertex(start, points.size()));
         points.add(start);
         pieces.add(ring.get(i));
       }
@@ -52,7 +56,7 @@ final class DelaunayKernel {
     }
     List<Vertex> vertices = new ArrayList<>();
     for (Point point : inner) {
-      vertices.add(new Vertex(point.y(), point.z(), 0, points.size()));
+      vertices.add(scale.vertex(point, points.size()));
       points.add(point);
     }
     if (!vertices.isEmpty()) {
@@ -61,15 +65,51 @@ final class DelaunayKernel {
     tin.addConstraints(constraints, false);
     List<int[]> triangles = new ArrayList<>();
     for (SimpleTriangle triangle : tin.triangles()) {
-      triangles.add(
-          new int[] {
-            triangle.getVertexA().getIndex(),
-            triangle.getVertexB().getIndex(),
-            triangle.getVertexC().getIndex()
-          });
+      int a = triangle.getVertexA().getIndex();
+      int b = triangle.getVertexB().getIndex();
+      int c = triangle.getVertexC().getIndex();
+      if (a >= 0 && b >= 0 && c >= 0) {
+        triangles.add(new int[] {a, b, c});
+      }
     }
     tin.dispose();
     return inside(points, pieces, pieceByNodes, triangles);
+  }
+
+  /** Moves and scales coordinates. */
+  private record Scale(Point middle, double factor, double reach) {
+
+    private static final int NO_POINT = -1;
+
+    static Scale of(List<List<BoundaryPiece>> rings, double spacing) {
+      double leastY = Double.POSITIVE_INFINITY;
+      double leastZ = Double.POSITIVE_INFINITY;
+      double greatestY = Double.NEGATIVE_INFINITY;
+      double greatestZ = Double.NEGATIVE_INFINITY;
+      for (BoundaryPiece piece : rings.get(0)) {
+        Point at = piece.start();
+        leastY = Math.min(leastY, at.y());
+        leastZ = Math.min(leastZ, at.z());
+        greatestY = Math.max(greatestY, at.y());
+        greatestZ = Math.max(greatestZ, at.z());
+      }
+      Point middle = new Point((leastY + greatestY) / 2, (leastZ + greatestZ) / 2);
+      double size = Math.max(greatestY - leastY, greatestZ - leastZ);
+      return new Scale(middle, 1 / spacing, size / spacing);
+    }
+
+    Vertex vertex(Point point, int number) {
+      return new Vertex(
+          (point.y() - middle.y()) * factor, (point.z() - middle.z()) * factor, 0, number);
+    }
+
+    /** A triangle around everything, so that there is a triangulation to add to from the start. */
+    List<Vertex> frame() {
+      return List.of(
+          new Vertex(-4 * reach, -3 * reach, 0, NO_POINT),
+          new Vertex(4 * reach, -3 * reach, 0, NO_POINT),
+          new Vertex(0, 5 * reach, 0, NO_POINT));
+    }
   }
 
   private static long key(int from, int to) {

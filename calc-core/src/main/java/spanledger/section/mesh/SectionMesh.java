@@ -98,6 +98,11 @@ public final class SectionMesh {
     return rings[node];
   }
 
+  /** The area of a triangle taken with straight sides, mm². */
+  public double area(int triangle) {
+    return corners.area(triangle);
+  }
+
   /** The least angle of the triangles taken with straight sides, rad. */
   public double leastAngle() {
     return corners.leastAngle();

@@ -19,6 +19,9 @@ public record FieldSolver(double poissonRatio, double target, int mostTriangles)
   /** The part of the gap that the marked triangles make up. */
   private static final double MARKED_SHARE = 0.7;
 
+  /** The part of the area that is refined to see what still moves. */
+  private static final double COARSE_SHARE = 0.9;
+
   /**
    * Peak stresses are done when they move by less than this; each halving of the triangles halves
    * their error.
@@ -88,29 +91,40 @@ public record FieldSolver(double poissonRatio, double target, int mostTriangles)
     if (!good) {
       return worst(stage.torsion());
     }
-    return everywhere ? all(stage.torsion().mesh()) : stage.aroundPeaks(stage.torsion().mesh());
+    return everywhere
+        ? coarsest(stage.torsion().mesh())
+        : stage.aroundPeaks(stage.torsion().mesh());
   }
 
-  private static boolean[] all(SectionMesh mesh) {
-    boolean[] marked = new boolean[mesh.triangleCount()];
-    Arrays.fill(marked, true);
-    return marked;
+  /**
+   * The largest triangles, which cover most of the section: fine ones around details need not be
+   * halved to see what still moves.
+   */
+  private static boolean[] coarsest(SectionMesh mesh) {
+    double[] areas = new double[mesh.triangleCount()];
+    for (int t = 0; t < areas.length; t++) {
+      areas[t] = mesh.area(t);
+    }
+    return largest(areas, COARSE_SHARE);
   }
 
-  /** The fewest triangles that make up the wanted share of the gap. */
   private static boolean[] worst(TorsionField torsion) {
-    double[] gaps = torsion.gaps();
-    double[] sorted = gaps.clone();
+    return largest(torsion.gaps(), MARKED_SHARE);
+  }
+
+  /** Marks the fewest of the values that make up a share of their sum. */
+  private static boolean[] largest(double[] values, double share) {
+    double[] sorted = values.clone();
     Arrays.sort(sorted);
-    double left = MARKED_SHARE * Arrays.stream(gaps).sum();
+    double left = share * Arrays.stream(values).sum();
     int at = sorted.length;
     while (at > 0 && left > 0) {
       left -= sorted[--at];
     }
     double least = sorted[at];
-    boolean[] marked = new boolean[gaps.length];
-    for (int t = 0; t < gaps.length; t++) {
-      marked[t] = gaps[t] >= least;
+    boolean[] marked = new boolean[values.length];
+    for (int t = 0; t < values.length; t++) {
+      marked[t] = values[t] >= least;
     }
     return marked;
   }

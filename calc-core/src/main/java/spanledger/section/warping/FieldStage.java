@@ -1,6 +1,7 @@
 package spanledger.section.warping;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import spanledger.section.mesh.SectionMesh;
 import spanledger.section.outline.AreaIntegrals;
 import spanledger.section.outline.CubicMoments;
@@ -28,9 +29,7 @@ final class FieldStage {
   private final double warpingConstant;
   private final double[] flexibility;
   private final Sharp sharp;
-  private final StressAtNodes twist;
-  private final StressAtNodes fromY;
-  private final StressAtNodes fromZ;
+  private @Nullable Stresses stresses;
 
   FieldStage(SectionMesh mesh, PlaneProperties exact, double poissonRatio, Sharp sharp) {
     this.sharp = sharp;
@@ -48,10 +47,6 @@ final class FieldStage {
     warping = moments.aboutShearCentre();
     warpingConstant = moments.warpingConstant();
     flexibility = shearFlexibility();
-    double[][] stresses = new StressRecovery(mesh, torsion.points()).atNodes(samples(), centroid);
-    twist = new StressAtNodes(mesh, stresses[0], stresses[1]);
-    fromY = new StressAtNodes(mesh, stresses[2], stresses[3]);
-    fromZ = new StressAtNodes(mesh, stresses[4], stresses[5]);
   }
 
   TorsionField torsion() {
@@ -80,10 +75,10 @@ final class FieldStage {
   }
 
   private double warpingChange(FieldStage before) {
-    // Sections that hardly warp have nothing to be relative to but their own size.
-    double size = exact.area() * (exact.momentY() + exact.momentZ());
-    return Math.abs(warpingConstant - before.warpingConstant)
-        / Math.max(warpingConstant, 1e-3 * size);
+    // A member ten times as long as its section is wide has π²E I_w/L² ≈ 0.25 G I_w/width², with
+    // width² ≈ 4 I_p/A; below I_t, warping is lost.
+    double lost = torsionConstant() * 4 * (exact.momentY() + exact.momentZ()) / exact.area() / 0.25;
+    return Math.abs(warpingConstant - before.warpingConstant) / Math.max(warpingConstant, lost);
   }
 
   private double shearChange(FieldStage before) {
@@ -138,7 +133,11 @@ final class FieldStage {
 
   /** Marks the triangles of a mesh that are near the peak stresses of this one. */
   boolean[] aroundPeaks(SectionMesh finer) {
-    List<Point> places = List.of(peak(twist).place(), peak(fromY).place(), peak(fromZ).place());
+    List<Point> places =
+        List.of(
+            peak(stresses().twist()).place(),
+            peak(stresses().fromY()).place(),
+            peak(stresses().fromZ()).place());
     boolean[] marked = new boolean[finer.triangleCount()];
     for (int t = 0; t < marked.length; t++) {
       for (int k = 0; k < 6; k++) {
@@ -149,8 +148,30 @@ final class FieldStage {
     return marked;
   }
 
+  /** Smoothed stresses of torsion and of shear along y and z. */
+  private record Stresses(StressAtNodes twist, StressAtNodes fromY, StressAtNodes fromZ) {}
+
+  /** Worked out when first asked for: meshes on the way to the target never are. */
+  private Stresses stresses() {
+    Stresses known = stresses;
+    if (known == null) {
+      double[][] nodal = new StressRecovery(mesh, torsion.points()).atNodes(samples(), centroid);
+      known =
+          new Stresses(
+              new StressAtNodes(mesh, nodal[0], nodal[1]),
+              new StressAtNodes(mesh, nodal[2], nodal[3]),
+              new StressAtNodes(mesh, nodal[4], nodal[5]));
+      stresses = known;
+    }
+    return known;
+  }
+
   private double[] peaks() {
-    return new double[] {peak(twist).stress(), peak(fromY).stress(), peak(fromZ).stress()};
+    return new double[] {
+      peak(stresses().twist()).stress(),
+      peak(stresses().fromY()).stress(),
+      peak(stresses().fromZ()).stress()
+    };
   }
 
   private PeakStress peak(StressAtNodes stress) {
@@ -158,7 +179,7 @@ final class FieldStage {
   }
 
   FieldProperties properties(FieldStage before, Changes changes, int refinements, double target) {
-    PeakStress peak = peak(twist);
+    PeakStress peak = peak(stresses().twist());
     CubicMoments cubic = exact.cubicMoments();
     double is =
         Math.sqrt(
@@ -177,8 +198,8 @@ final class FieldStage {
             1 / flexibility[0],
             1 / flexibility[1],
             flexibility[2],
-            peak(fromY),
-            peak(fromZ),
+            peak(stresses().fromY()),
+            peak(stresses().fromZ()),
             centroid.plus(new Point(flexibility[4], -flexibility[3]))),
         new AsymmetryProperties(
             shearCentre.z() - cubic.alongZ() / (2 * exact.momentY()),
@@ -200,9 +221,9 @@ final class FieldStage {
             sharp.distance()),
         mesh,
         warping,
-        twist,
-        fromY,
-        fromZ);
+        stresses().twist(),
+        stresses().fromY(),
+        stresses().fromZ());
   }
 
   /** Stresses inside triangles: of torsion per N·mm, then of shear per N along y and along z. */
