@@ -1,5 +1,6 @@
 package spanledger.envelope;
 
+import spanledger.analysis.InternalForces;
 import spanledger.frame.Member;
 
 /**
@@ -9,9 +10,14 @@ import spanledger.frame.Member;
  * @param measure what was looked for
  * @param scope the combinations that were searched
  * @param governing where the worst was found
+ * @param forces the internal forces there
  */
 public record StrengthFinding(
-    Member member, StrengthMeasure measure, Scope scope, Governing governing) {
+    Member member,
+    StrengthMeasure measure,
+    Scope scope,
+    Governing governing,
+    InternalForces forces) {
 
   /** Which strength combinations, and which cuts, a search covers. */
   public enum Scope {

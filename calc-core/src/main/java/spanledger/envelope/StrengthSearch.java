@@ -104,12 +104,7 @@ final class StrengthSearch {
     }
     tryMoving(moving);
     List<StrengthFinding> findings = new ArrayList<>();
-    for (StrengthTarget target : targets) {
-      for (Map.Entry<StrengthMeasure, Governing> found : target.found().entrySet()) {
-        findings.add(
-            new StrengthFinding(target.member(), found.getKey(), target.scope(), found.getValue()));
-      }
-    }
+    targets.forEach(target -> findings.addAll(target.found()));
     return findings;
   }
 
@@ -155,7 +150,9 @@ final class StrengthSearch {
     for (StrengthMeasure measure : target.measures()) {
       double value = check.value(measure);
       if (value > target.worst(measure)) {
-        target.offer(measure, value, instance, new Station(segment, x));
+        target.offer(
+            target.finding(
+                measure, new Governing(instance, new Station(segment, x), value), forces));
       }
     }
   }
@@ -223,7 +220,7 @@ final class StrengthSearch {
     StrengthTarget here =
         new StrengthTarget(target.member(), target.scope(), target.measures(), target.only());
     tryCuts(here, moved.instance(), moved.endForces(), moved.loads());
-    here.found().forEach((m, g) -> target.offer(m, g.value(), g.instance(), g.station()));
+    here.found().forEach(target::offer);
     return here.worst(measure);
   }
 }

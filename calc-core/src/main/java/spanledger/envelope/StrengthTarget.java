@@ -1,11 +1,13 @@
 package spanledger.envelope;
 
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import spanledger.action.Combination;
 import spanledger.action.LeadingAction;
+import spanledger.analysis.InternalForces;
 import spanledger.frame.Member;
 
 /** What is looked for on one member, and the worst found so far. */
@@ -15,7 +17,7 @@ final class StrengthTarget {
   private final StrengthFinding.Scope scope;
   private final Set<StrengthMeasure> measures;
   private final Optional<Station> only;
-  private final Map<StrengthMeasure, Governing> worst = new EnumMap<>(StrengthMeasure.class);
+  private final Map<StrengthMeasure, StrengthFinding> worst = new EnumMap<>(StrengthMeasure.class);
 
   /**
    * @param only the one cut to look at, if not all
@@ -53,17 +55,29 @@ final class StrengthTarget {
   }
 
   double worst(StrengthMeasure measure) {
-    Governing governing = worst.get(measure);
-    return governing == null ? -1 : governing.value();
+    StrengthFinding finding = worst.get(measure);
+    return finding == null ? -1 : finding.governing().value();
   }
 
-  void offer(StrengthMeasure measure, double value, Instance instance, Station station) {
-    if (value > worst(measure)) {
-      worst.put(measure, new Governing(instance, station, value));
+  /** Takes a finding of this target if it is worse than what was found before. */
+  void offer(StrengthFinding finding) {
+    if (finding.governing().value() > worst(finding.measure())) {
+      worst.put(finding.measure(), finding);
     }
   }
 
-  Map<StrengthMeasure, Governing> found() {
-    return worst;
+  /** A finding of this target. */
+  StrengthFinding finding(StrengthMeasure measure, Governing governing, double[] forces) {
+    return new StrengthFinding(
+        member,
+        measure,
+        scope,
+        governing,
+        new InternalForces(forces[0], forces[1], forces[2], forces[3], forces[4], forces[5]));
+  }
+
+  /** The worst of each measure. */
+  Collection<StrengthFinding> found() {
+    return worst.values();
   }
 }

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import spanledger.analysis.InternalForces;
 import spanledger.envelope.Findings;
 import spanledger.envelope.StrengthFinding;
 import spanledger.envelope.StrengthMeasure;
 import spanledger.frame.Member;
 import spanledger.procedure.CompiledProcedure;
+import spanledger.resistance.JointDemand;
 import spanledger.resistance.ResistanceFactors;
 import spanledger.resistance.StressUtilisation;
 
@@ -21,6 +23,8 @@ import spanledger.resistance.StressUtilisation;
 final class StrengthVerdicts {
 
   private static final CompiledProcedure USE = StressUtilisation.PROCEDURE.compile();
+
+  private static final CompiledProcedure DEMAND = JointDemand.PROCEDURE.compile();
 
   private final ResistanceFactors factors;
 
@@ -40,6 +44,10 @@ final class StrengthVerdicts {
       double wall = walls.getOrDefault(finding.member().name(), 0.0);
       verdicts.add(
           finding.measure() == StrengthMeasure.WALL ? wall(finding) : stress(finding, wall));
+      if (finding.scope() == StrengthFinding.Scope.POST_BASE
+          && finding.measure() == StrengthMeasure.BENDING) {
+        verdicts.add(connection(finding));
+      }
     }
     return verdicts;
   }
@@ -68,6 +76,28 @@ final class StrengthVerdicts {
         "",
         Optional.of(finding.governing()),
         stocky ? "" : "class 4 walls: an effective section is needed, which is not made here yet");
+  }
+
+  /** The moment that the post hands to its connection; that connection is not checked here. */
+  private static Verdict connection(StrengthFinding finding) {
+    InternalForces forces = finding.forces();
+    double[] demand =
+        DEMAND.run(forces.shearY(), forces.shearZ(), forces.momentY(), forces.momentZ());
+    return new Verdict(
+        CheckGroup.GUARDRAIL,
+        "post connection moment",
+        finding.member().name(),
+        Status.DEMAND,
+        demand[DEMAND.slot("M_res")],
+        Double.NaN,
+        "N·mm",
+        Optional.of(finding.governing()),
+        String.format(
+            Locale.ROOT,
+            "with N %.0f N (tension positive), V %.0f N, T %.0f N·mm at the same cut",
+            forces.axial(),
+            demand[DEMAND.slot("V_res")],
+            forces.torque()));
   }
 
   private Verdict stress(StrengthFinding finding, double wall) {

@@ -1,8 +1,13 @@
 package spanledger.summary;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import spanledger.frame.Member;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.CheckGroup;
 import spanledger.verdict.Status;
@@ -54,14 +59,39 @@ public final class TextSummary {
             .filter(v -> v.status() == Status.PASSED || v.status() == Status.FAILED)
             .sorted(Comparator.comparingDouble(Verdict::utilisation).reversed())
             .toList();
+    Map<String, List<Verdict>> alike = new LinkedHashMap<>();
+    Map<String, String> kinds = kinds(assessment);
+    for (Verdict verdict : ranked) {
+      String kind = kinds.getOrDefault(verdict.subject(), verdict.subject());
+      alike
+          .computeIfAbsent(verdict.status() + verdict.check() + "|" + kind, k -> new ArrayList<>())
+          .add(verdict);
+    }
     line(
         text,
-        String.format(Locale.ROOT, "%-6s %-5s %-26s %-24s %s", "used", "", "check", "on", "where"));
-    long failed = assessment.count(Status.FAILED);
-    long shown = Math.min(ranked.size(), Math.max(MOST_ROWS, failed));
-    ranked.stream().limit(shown).forEach(v -> row(text, v));
-    if (ranked.size() > shown) {
-      line(text, "  ... and " + (ranked.size() - shown) + " more, all below, in the workbook");
+        String.format(Locale.ROOT, "%-6s %-5s %-28s %-20s %s", "used", "", "check", "on", "where"));
+    long failed = alike.keySet().stream().filter(k -> k.startsWith("FAILED")).count();
+    long shown = Math.min(alike.size(), Math.max(MOST_ROWS, failed));
+    alike.values().stream().limit(shown).forEach(same -> row(text, same));
+    if (alike.size() > shown) {
+      line(text, "  ... and " + (alike.size() - shown) + " more, less used; all in the workbook");
+    }
+  }
+
+  /** Members of one role and section are alike at a glance. */
+  private static Map<String, String> kinds(Assessment assessment) {
+    Map<String, String> kinds = new HashMap<>();
+    for (Member member : assessment.frame().members()) {
+      kinds.put(member.name(), member.role() + "|" + member.section().name());
+    }
+    return kinds;
+  }
+
+  private static void row(StringBuilder text, List<Verdict> alike) {
+    Verdict worst = alike.get(0);
+    row(text, worst);
+    if (alike.size() > 1) {
+      line(text, " ".repeat(13) + "worst of " + alike.size() + " alike");
     }
   }
 
@@ -70,7 +100,7 @@ public final class TextSummary {
         text,
         String.format(
             Locale.ROOT,
-            "%5.1f%% %-5s %-26s %-24s %s",
+            "%5.1f%% %-5s %-28s %-20s %s",
             100 * verdict.utilisation(),
             verdict.status().words(),
             verdict.check(),

@@ -51,6 +51,7 @@ public final class JobSheets {
     DeflectionSheet deflection =
         DeflectionSheet.write(
             workbook, job, findings.deflections(), cuts, segments, sums, movements, figures);
+    GuardrailSheet.write(workbook, findings.strength(), cuts);
     SupportSheet.write(workbook, findings.reactions(), combinations, balance);
     SummarySheet.write(workbook, assessment, shown, strength, deflection, balance);
     Cut worst = worst(findings);

@@ -52,6 +52,7 @@ final class SummarySheet {
             List.of(
                 LedgerCell.text(verdict.check()),
                 LedgerCell.text(verdict.subject()),
+                LedgerCell.blank(),
                 LedgerCell.judged(Outcome.NOT_CHECKED),
                 LedgerCell.text(verdict.remark())));
       }
@@ -62,8 +63,9 @@ final class SummarySheet {
             List.of(
                 Column.text("check", 34),
                 Column.text("on", 22),
+                Column.text(" ", 12),
                 Column.text(VERDICT, 16),
-                Column.text("why", 60)),
+                Column.text("why", 30)),
             rows));
   }
 
@@ -101,7 +103,7 @@ final class SummarySheet {
     List<Double> values = new ArrayList<>();
     for (Verdict verdict : assessment.verdicts()) {
       Set<String> covered = verdict.governing().map(shown::covered).orElse(Set.of());
-      if (verdict.group() == group && !covered.isEmpty()) {
+      if (verdict.group() == group && verdict.status() != Status.DEMAND && !covered.isEmpty()) {
         NumberAt used = used(verdict, shown, strength, deflection);
         rows.add(row(verdict, used, covered));
         values.add(used.value());
