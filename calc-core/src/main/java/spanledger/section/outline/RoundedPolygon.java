@@ -11,6 +11,9 @@ public final class RoundedPolygon {
 
   private record Corner(Point at, double radius, String face) {}
 
+  /** A corner that turns less has nothing to round, rad. */
+  private static final double STRAIGHT = 1e-6;
+
   private final List<Corner> corners = new ArrayList<>();
 
   /** Starts with no corners. */
@@ -43,24 +46,28 @@ public final class RoundedPolygon {
     int n = corners.size();
     Point[] in = new Point[n];
     Point[] out = new Point[n];
+    double[] turn = new double[n];
     for (int i = 0; i < n; i++) {
       Corner corner = corners.get(i);
-      Point back = corners.get((i + n - 1) % n).at().minus(corner.at());
+      Point from = corner.at().minus(corners.get((i + n - 1) % n).at());
       Point on = corners.get((i + 1) % n).at().minus(corner.at());
-      double turn = Math.atan2(on.cross(back), on.dot(back));
-      double cut = corner.radius() == 0 ? 0 : corner.radius() / Math.abs(Math.tan(turn / 2));
-      in[i] = cut == 0 ? corner.at() : corner.at().plus(back.times(cut / back.length()));
-      out[i] = cut == 0 ? corner.at() : corner.at().plus(on.times(cut / on.length()));
+      turn[i] = corner.radius() == 0 ? 0 : Math.atan2(from.cross(on), from.dot(on));
+      if (Math.abs(turn[i]) < STRAIGHT) {
+        turn[i] = 0;
+        in[i] = corner.at();
+        out[i] = corner.at();
+      } else {
+        double cut = corner.radius() * Math.abs(Math.tan(turn[i] / 2));
+        in[i] = corner.at().minus(from.times(cut / from.length()));
+        out[i] = corner.at().plus(on.times(cut / on.length()));
+      }
     }
     List<Edge> edges = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       int next = (i + 1) % n;
       Corner corner = corners.get(i);
-      if (corner.radius() > 0) {
-        Point on = corners.get(next).at().minus(corner.at());
-        Point from = corner.at().minus(corners.get((i + n - 1) % n).at());
-        double sweep = Math.atan2(from.cross(on), from.dot(on));
-        edges.add(new ArcEdge(in[i], out[i], Math.tan(sweep / 4), corner.face()));
+      if (turn[i] != 0) {
+        edges.add(new ArcEdge(in[i], out[i], Math.tan(turn[i] / 4), corner.face()));
       }
       addStraight(edges, corner, out[i], in[next], corners.get(next).at());
     }

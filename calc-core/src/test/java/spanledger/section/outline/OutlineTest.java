@@ -117,6 +117,20 @@ class OutlineTest {
   }
 
   @Test
+  void aStraightCornerHasNothingToRound() {
+    Ring ring =
+        new RoundedPolygon()
+            .corner(0, 0)
+            .corner(10, 0, 2)
+            .corner(20, 0)
+            .corner(20, 10)
+            .corner(0, 10)
+            .close();
+    assertThat(ring.edges()).hasSize(5);
+    assertThat(ring.signedArea()).isEqualTo(200);
+  }
+
+  @Test
   void aRadiusThatDoesNotFitIsNamed() {
     assertThatThrownBy(
             () ->
