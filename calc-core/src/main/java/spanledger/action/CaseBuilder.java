@@ -57,7 +57,7 @@ final class CaseBuilder {
               share.segment(),
               LoadAxes.GLOBAL,
               Vector.DOWN,
-              new LoadOrigin.AreaShare(surface.name(), pressure, share.width()),
+              new LoadOrigin.AreaShare(surface.name(), pressure, share.strip()),
               line,
               line,
               share.from(),

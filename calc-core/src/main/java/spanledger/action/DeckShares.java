@@ -2,9 +2,12 @@ package spanledger.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
+import spanledger.frame.Node;
 import spanledger.frame.Segment;
 import spanledger.frame.Vector;
 
@@ -29,13 +32,16 @@ public final class DeckShares {
    * @param segment the segment
    * @param from start of the stretch from the segment's start, mm
    * @param to end of the stretch, mm
-   * @param width the width of floor carried, mm
+   * @param strip the strip of floor carried
+   * @param width its width, mm
    */
-  public record Share(Segment segment, double from, double to, double width) {}
+  public record Share(Segment segment, double from, double to, DeckStrip strip, double width) {}
 
   private final Surface surface;
   private final Vector along;
   private final Vector across;
+  private final Node cornerA;
+  private final Node cornerB;
   private double alongFrom = Double.POSITIVE_INFINITY;
   private double alongTo = Double.NEGATIVE_INFINITY;
   private double acrossFrom = Double.POSITIVE_INFINITY;
@@ -52,6 +58,8 @@ public final class DeckShares {
     Vector other = surface.corners().get(3).place().minus(corner);
     boolean firstIsAlong = Math.abs(one.unit().dot(along)) > Math.abs(other.unit().dot(along));
     across = (firstIsAlong ? other : one).unit();
+    cornerA = surface.corners().get(0);
+    cornerB = surface.corners().get(firstIsAlong ? 3 : 1);
     requireRectangle((firstIsAlong ? one : other).unit());
     for (var node : surface.corners()) {
       double t = node.place().dot(along);
@@ -89,45 +97,45 @@ public final class DeckShares {
     if (lines.size() < 2) {
       throw refusal("is carried along one line only; it needs at least two");
     }
-    double[] widths = widths(List.copyOf(lines.keySet()));
+    List<DeckStrip> strips = strips(lines);
     List<Share> shares = new ArrayList<>();
     int line = 0;
     for (List<Member> members : lines.values()) {
+      DeckStrip strip = strips.get(line++);
+      double width = strip.width();
       for (Member member : members) {
         for (Segment segment : frame.segmentsOf(member)) {
-          addShare(shares, segment, widths[line]);
+          addShare(shares, segment, strip, width);
         }
       }
-      line++;
     }
     return shares;
   }
 
-  private double[] widths(List<Double> places) {
-    int n = places.size();
-    double[] widths = new double[n];
-    for (int i = 0; i + 1 < n; i++) {
-      double half = (places.get(i + 1) - places.get(i)) / 2;
-      widths[i] += half;
-      widths[i + 1] += half;
-    }
-    addOverhang(widths, 0, 1, places.get(0) - acrossFrom, places.get(1) - places.get(0));
-    addOverhang(
-        widths, n - 1, n - 2, acrossTo - places.get(n - 1), places.get(n - 1) - places.get(n - 2));
-    return widths;
-  }
-
-  private void addOverhang(double[] widths, int outer, int next, double overhang, double span) {
-    if (overhang < -SAME_LINE) {
+  private List<DeckStrip> strips(SortedMap<Double, List<Member>> lines) {
+    if (lines.firstKey() < acrossFrom - SAME_LINE || lines.lastKey() > acrossTo + SAME_LINE) {
       throw refusal("is carried by a member that lies outside it");
     }
-    double reach = Math.max(overhang, 0);
-    double lever = reach * reach / (2 * span);
-    widths[outer] += reach + lever;
-    widths[next] -= lever;
+    List<Node> on = lines.values().stream().map(m -> m.get(0).nodes().get(0)).toList();
+    int last = on.size() - 1;
+    List<DeckStrip> strips = new ArrayList<>();
+    for (int i = 0; i <= last; i++) {
+      strips.add(
+          new DeckStrip(
+              on.get(i),
+              i == 0 ? Optional.empty() : Optional.of(on.get(i - 1)),
+              i == last ? Optional.empty() : Optional.of(on.get(i + 1)),
+              i <= 1 ? Optional.of(cornerA) : Optional.empty(),
+              i >= last - 1 ? Optional.of(cornerB) : Optional.empty(),
+              cornerA,
+              cornerB,
+              i == 1,
+              i == last - 1));
+    }
+    return strips;
   }
 
-  private void addShare(List<Share> shares, Segment segment, double width) {
+  private void addShare(List<Share> shares, Segment segment, DeckStrip strip, double width) {
     double start = segment.from().dot(along);
     double end = segment.to().dot(along);
     double low = Math.max(Math.min(start, end), alongFrom);
@@ -138,7 +146,7 @@ public final class DeckShares {
     boolean forward = end > start;
     double from = forward ? low - start : start - high;
     double to = forward ? high - start : start - low;
-    shares.add(new Share(segment, Math.max(from, 0), Math.min(to, segment.length()), width));
+    shares.add(new Share(segment, Math.max(from, 0), Math.min(to, segment.length()), strip, width));
   }
 
   private void requireRectangle(Vector parallelSide) {

@@ -11,9 +11,9 @@ public sealed interface LoadOrigin {
    *
    * @param surface the surface's name
    * @param pressure MPa (N/mm²)
-   * @param tributaryWidth width of floor carried by the member, mm
+   * @param strip the strip of floor carried by the member
    */
-  record AreaShare(String surface, double pressure, double tributaryWidth) implements LoadOrigin {}
+  record AreaShare(String surface, double pressure, DeckStrip strip) implements LoadOrigin {}
 
   /**
    * A figure of the rule set or of the job, taken as it is.

@@ -29,7 +29,7 @@ public final class JobSheets {
     NodeSheet nodes = NodeSheet.write(workbook, job);
     SectionSheet sections = SectionSheet.write(workbook, job);
     SegmentSheets segments = SegmentSheets.write(workbook, job, nodes, sections);
-    LoadSheet loads = LoadSheet.write(workbook, kept, segments, sections, figures);
+    LoadSheet loads = LoadSheet.write(workbook, kept, nodes, segments, sections, figures);
     LoadSumSheet sums = LoadSumSheet.write(workbook, kept, loads);
     NodalLoadTable onNodes =
         NodalLoadTable.write(sums.sheet(), kept, assessment.actions(), figures);

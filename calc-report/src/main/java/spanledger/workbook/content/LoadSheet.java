@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import spanledger.action.AreaLoadShare;
+import spanledger.action.DeckStrip;
 import spanledger.action.LoadAxes;
 import spanledger.action.LoadOrigin;
 import spanledger.action.RuleSet;
@@ -41,6 +42,7 @@ final class LoadSheet {
   private record Owned(KeptCases.Kept kept, SegmentLoad load) {}
 
   private final LedgerSheet sheet;
+  private final NodeSheet nodes;
   private final SegmentSheets segments;
   private final SectionSheet sections;
   private final FigureSheet figures;
@@ -49,7 +51,12 @@ final class LoadSheet {
   private final IdentityHashMap<SegmentLoad, LoadCells> cells = new IdentityHashMap<>();
 
   private LoadSheet(
-      LedgerWorkbook workbook, SegmentSheets segments, SectionSheet sections, FigureSheet figures) {
+      LedgerWorkbook workbook,
+      NodeSheet nodes,
+      SegmentSheets segments,
+      SectionSheet sections,
+      FigureSheet figures) {
+    this.nodes = nodes;
     this.sheet = workbook.sheet(SheetNames.LOADS);
     this.segments = segments;
     this.sections = sections;
@@ -59,10 +66,11 @@ final class LoadSheet {
   static LoadSheet write(
       LedgerWorkbook workbook,
       KeptCases kept,
+      NodeSheet nodes,
       SegmentSheets segments,
       SectionSheet sections,
       FigureSheet figures) {
-    LoadSheet loads = new LoadSheet(workbook, segments, sections, figures);
+    LoadSheet loads = new LoadSheet(workbook, nodes, segments, sections, figures);
     loads.sheet.title(
         "Loads",
         "Every load on a segment in the cases that govern something. Moments are taken about the"
@@ -99,6 +107,7 @@ final class LoadSheet {
   }
 
   private void writeAreaShares(List<Owned> all) {
+    DeckStripTables strips = DeckStripTables.write(sheet, strips(all), nodes);
     List<LoadOrigin.AreaShare> shares = new ArrayList<>();
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (Owned owned : all) {
@@ -107,13 +116,7 @@ final class LoadSheet {
         rows.add(
             new ProcedureTable.Row(
                 List.of(share.surface(), owned.load().segment().member().name()),
-                List.of(
-                    pressure(owned, share),
-                    InputCell.literal(
-                        share.tributaryWidth(),
-                        Source.derived(
-                            "Half the distance to each neighbouring member, overhang by lever"
-                                + " rule, from the nodes")))));
+                List.of(pressure(owned, share), InputCell.shown(strips.width(share.strip())))));
       }
     }
     if (rows.isEmpty()) {
@@ -131,6 +134,17 @@ final class LoadSheet {
     for (int i = 0; i < shares.size(); i++) {
       areaShares.put(shares.get(i), table.number(i, "q"));
     }
+  }
+
+  private static List<DeckStrip> strips(List<Owned> all) {
+    List<DeckStrip> strips = new ArrayList<>();
+    for (Owned owned : all) {
+      if (owned.load().origin() instanceof LoadOrigin.AreaShare share
+          && !strips.contains(share.strip())) {
+        strips.add(share.strip());
+      }
+    }
+    return strips;
   }
 
   private InputCell pressure(Owned owned, LoadOrigin.AreaShare share) {
