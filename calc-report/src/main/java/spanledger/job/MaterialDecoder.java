@@ -28,6 +28,18 @@ final class MaterialDecoder {
   private static final Map<String, BucklingClass> CLASSES =
       Map.of("A", BucklingClass.A, "B", BucklingClass.B);
 
+  /** Between which values a property of any aluminium alloy lies; common practice, no source. */
+  private record Range(Dimension dimension, double least, double greatest, String words) {}
+
+  private static final Range STRENGTH =
+      new Range(Dimension.STRESS, 10, 1000, "a strength from 10 MPa to 1000 MPa");
+  private static final Range YOUNGS_MODULUS =
+      new Range(Dimension.STRESS, 50_000, 100_000, "a Young's modulus from 50 GPa to 100 GPa");
+  private static final Range SHEAR_MODULUS =
+      new Range(Dimension.STRESS, 15_000, 40_000, "a shear modulus from 15 GPa to 40 GPa");
+  private static final Range DENSITY =
+      new Range(Dimension.DENSITY, 2e-6, 3.5e-6, "a density from 2000 kg/m3 to 3500 kg/m3");
+
   private final Reading reading;
   private final Values values;
   private final AlloyTable table;
@@ -78,14 +90,13 @@ final class MaterialDecoder {
   }
 
   private Optional<Alloy> own(Located.Entry entry, Fields fields) {
-    Optional<Double> proof = stress(fields, "proofStrength");
-    Optional<Double> ultimate = stress(fields, "ultimateStrength");
+    Optional<Double> proof = within(fields, "proofStrength", STRENGTH);
+    Optional<Double> ultimate = within(fields, "ultimateStrength", STRENGTH);
     Optional<BucklingClass> bucklingClass =
         fields.require("bucklingClass").flatMap(c -> values.word(c, CLASSES));
-    Optional<Double> youngs = stress(fields, "youngsModulus");
-    Optional<Double> shear = stress(fields, "shearModulus");
-    Optional<Double> density =
-        fields.require("density").flatMap(d -> values.positive(d, Dimension.DENSITY));
+    Optional<Double> youngs = within(fields, "youngsModulus", YOUNGS_MODULUS);
+    Optional<Double> shear = within(fields, "shearModulus", SHEAR_MODULUS);
+    Optional<Double> density = within(fields, "density", DENSITY);
     Optional<LocatedText> source = fields.requireText("source");
     String note = fields.findText("note");
     if (proof.isEmpty()
@@ -123,7 +134,20 @@ final class MaterialDecoder {
     }
   }
 
-  private Optional<Double> stress(Fields fields, String key) {
-    return fields.require(key).flatMap(value -> values.positive(value, Dimension.STRESS));
+  private Optional<Double> within(Fields fields, String key, Range range) {
+    return fields.require(key).flatMap(value -> within(value, range));
+  }
+
+  private Optional<Double> within(Located value, Range range) {
+    Optional<Double> read = values.positive(value, range.dimension());
+    if (read.isPresent() && (read.get() < range.least() || read.get() > range.greatest())) {
+      reading.error(
+          value,
+          value.words() + ", which no aluminium alloy has",
+          range.words(),
+          "check the number and its unit");
+      return Optional.empty();
+    }
+    return read;
   }
 }

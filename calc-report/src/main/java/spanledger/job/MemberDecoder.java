@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.MemberRole;
 import spanledger.frame.Node;
 import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
 import spanledger.material.Alloy;
 import spanledger.material.BucklingClass;
 import spanledger.material.ProductForm;
@@ -30,6 +32,9 @@ final class MemberDecoder {
           "leg", MemberRole.LEG,
           "brace", MemberRole.BRACE,
           "other", MemberRole.OTHER);
+
+  /** Radians are a plain number for the quantity reader, but an angle must show its unit. */
+  private static final Pattern UNITLESS = Pattern.compile("[-+0-9.eE/\\s]*");
 
   /** Take the place of a section and an alloy with faults; a job with one is never calculated. */
   private static final Section SOME_SECTION = new Section("stand-in", new SolidRound(1));
@@ -95,11 +100,7 @@ final class MemberDecoder {
     Optional<List<Node>> along = straight(fields.requireList("nodes"));
     Optional<Section> section = fields.require("section").flatMap(sections::resolve);
     Optional<Alloy> alloy = fields.require("material").flatMap(m -> alloy(m, section));
-    Optional<Double> roll =
-        fields
-            .find("roll")
-            .map(angle -> values.quantity(angle, Dimension.NONE))
-            .orElse(Optional.of(0.0));
+    Optional<Double> roll = fields.find("roll").map(this::turn).orElse(Optional.of(0.0));
     Optional<MemberEnd> start = fields.require("start").flatMap(joints::decode);
     Optional<MemberEnd> end = fields.require("end").flatMap(joints::decode);
     if (role.isEmpty()
@@ -125,6 +126,23 @@ final class MemberDecoder {
     } else {
       names.addFaulty(entry, member);
     }
+  }
+
+  private Optional<Double> turn(Located angle) {
+    if (angle instanceof LocatedText text && UNITLESS.matcher(text.text()).matches()) {
+      reading.gap(angle.pointer());
+      return Optional.empty();
+    }
+    Optional<Double> read = values.quantity(angle, Dimension.NONE);
+    if (read.isPresent() && Math.abs(read.get()) > 2 * Math.PI) {
+      reading.error(
+          angle,
+          angle.words() + ", more than a full turn",
+          "an angle from -360 deg to 360 deg",
+          "check the number and its unit");
+      return Optional.empty();
+    }
+    return read;
   }
 
   private Optional<Alloy> alloy(Located reference, Optional<Section> section) {

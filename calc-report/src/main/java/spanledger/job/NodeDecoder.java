@@ -12,6 +12,9 @@ import spanledger.quantity.Dimension;
 /** Decodes the nodes and finds those that stand at the same place. */
 final class NodeDecoder {
 
+  /** The farthest place from the origin along an axis, mm. */
+  private static final double FARTHEST = 1e6;
+
   /** A cube of the grid by which near nodes are found. */
   private record Cell(long x, long y, long z) {
     static Cell of(Vector place) {
@@ -35,11 +38,26 @@ final class NodeDecoder {
   Names<Node> decode(Located nodes) {
     Names<Node> names = new Names<>(reading, "node");
     for (Located.Entry entry : reading.named(nodes)) {
-      Optional<Vector> place = values.vector(entry.value(), Dimension.LENGTH);
+      Optional<Vector> place =
+          values.vector(entry.value(), Dimension.LENGTH).filter(at -> isNear(entry, at));
       boolean free = place.map(at -> takePlace(entry, at)).orElse(false);
       names.add(entry, place.filter(at -> free).map(at -> new Node(entry.key(), at)));
     }
     return names;
+  }
+
+  private boolean isNear(Located.Entry entry, Vector place) {
+    double farthest =
+        Math.max(Math.abs(place.x()), Math.max(Math.abs(place.y()), Math.abs(place.z())));
+    if (farthest > FARTHEST) {
+      reading.error(
+          entry.value(),
+          "a place more than 1 km from the origin",
+          "coordinates of one structure",
+          "check the units, or move the origin to the structure");
+      return false;
+    }
+    return true;
   }
 
   /** Whether no other node has taken the place already; reports one that has. */

@@ -70,6 +70,14 @@ final class SectionDecoder {
           "properties",
           new Form("propertyRow", SectionDecoder::propertyRow));
 
+  /**
+   * Sizes of extrusions and plates lie far within these, mm; beyond them properties lose their
+   * digits.
+   */
+  private static final double LEAST_SIZE = 0.1;
+
+  private static final double GREATEST_SIZE = 5000;
+
   private final Reading reading;
 
   SectionDecoder(Reading reading) {
@@ -133,7 +141,7 @@ final class SectionDecoder {
   private static Shape rectangularHollow(Sizes s) {
     double depth = s.length("depth");
     double width = s.length("width");
-    OptionalDouble uniform = s.find("thickness", Dimension.LENGTH);
+    OptionalDouble uniform = s.findLength("thickness");
     if (uniform.isPresent()) {
       return RectangularHollow.uniform(depth, width, uniform.getAsDouble());
     }
@@ -189,7 +197,28 @@ final class SectionDecoder {
     }
 
     double length(String key) {
-      return require(key, Dimension.LENGTH);
+      return fields.find(key).map(this::bounded).orElseGet(() -> require(key, Dimension.LENGTH));
+    }
+
+    OptionalDouble findLength(String key) {
+      return fields
+          .find(key)
+          .map(value -> OptionalDouble.of(bounded(value)))
+          .orElse(OptionalDouble.empty());
+    }
+
+    private double bounded(Located value) {
+      Optional<Double> read = values.positive(value, Dimension.LENGTH);
+      if (read.isPresent() && (read.get() < LEAST_SIZE || read.get() > GREATEST_SIZE)) {
+        reading.error(
+            value,
+            value.words() + " as a size of a section",
+            "sizes from 0.1 mm to 5 m",
+            "check the number and its unit");
+        sound = false;
+      }
+      sound &= read.isPresent();
+      return read.orElse(1.0);
     }
 
     double require(String key, Dimension dimension) {

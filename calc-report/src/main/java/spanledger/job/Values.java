@@ -20,6 +20,14 @@ final class Values {
   /** No quantity is longer than this, characters; it keeps messages short. */
   private static final int LONGEST_QUANTITY = 60;
 
+  /**
+   * Quantities in core units lie far within these, so that no product of a few of them leaves the
+   * range of a double.
+   */
+  private static final double SMALLEST = 1e-12;
+
+  private static final double LARGEST = 1e15;
+
   private final Reading reading;
 
   Values(Reading reading) {
@@ -48,6 +56,12 @@ final class Values {
             value.words(),
             "a number in quotation marks, so that a unit or fraction can stand with it",
             "write \"" + text + "\"");
+        return Optional.empty();
+      }
+      double size = Math.abs(read);
+      if (size != 0 && (size < SMALLEST || size > LARGEST)) {
+        reading.error(
+            value, value.words() + ", which is beyond all size", "a usual size", "correct it");
         return Optional.empty();
       }
       return Optional.of(read);

@@ -13,7 +13,8 @@ final class Jobs {
 
   static final String FILE = "job.json";
 
-  private static final JobReader READER = new JobReader(SmallTables.tables());
+  private static final JobReader SMALL = new JobReader(SmallTables.tables());
+  private static final JobReader SHIPPED = new JobReader(Tables.shipped());
 
   private Jobs() {}
 
@@ -39,8 +40,18 @@ final class Jobs {
     }
   }
 
+  /** Reads with the small tables of these tests. */
   static ReadJob read(String text) {
+    return read(SMALL, text);
+  }
+
+  /** Reads with the data that come with the program. */
+  static ReadJob readShipped(String text) {
+    return read(SHIPPED, text);
+  }
+
+  private static ReadJob read(JobReader reader, String text) {
     ProblemLog log = new ProblemLog(FILE);
-    return READER.read(new JobFile(text, "0".repeat(64)), log, new Reading(log));
+    return reader.read(new JobFile(text, "0".repeat(64)), log, new Reading(log));
   }
 }

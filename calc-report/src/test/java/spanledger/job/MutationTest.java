@@ -1,6 +1,7 @@
 package spanledger.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,10 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import spanledger.action.ActionPlanner;
+import spanledger.analysis.FrameAnalysis;
+import spanledger.analysis.MechanismException;
+import spanledger.frame.Frame;
 import spanledger.job.problem.Problem;
 import spanledger.job.problem.ProblemReport;
 
@@ -69,6 +74,48 @@ class MutationTest {
   @Property(tries = 400)
   void aSpoiltFileIsAcceptedOrRefused(@ForAll("mutations") List<Mutation> mutations) {
     assertOutcome(mutated(Jobs.resource("complete.json"), mutations));
+  }
+
+  /** What the reader lets pass, the planner can plan and the analysis can set up. */
+  @Property(tries = 300)
+  void anAcceptedFileCanBeCalculated(
+      @ForAll("places") double at, @ForAll("amounts") String amount) {
+    String text = Jobs.resource("complete.json");
+    List<int[]> quantities = new ArrayList<>();
+    Matcher quantity = Pattern.compile("\"-?[0-9.]+ (?=[a-zA-Z])").matcher(text);
+    while (quantity.find()) {
+      quantities.add(new int[] {quantity.start(), quantity.end()});
+    }
+    int[] place = quantities.get((int) (at * (quantities.size() - 1)));
+    ReadJob read =
+        Jobs.readShipped(
+            text.substring(0, place[0]) + "\"" + amount + " " + text.substring(place[1]));
+
+    if (read instanceof ReadJob.Accepted accepted) {
+      Job job = accepted.job();
+      assertThatCode(
+              () -> {
+                ActionPlanner.plan(
+                    job.frame(),
+                    job.surfaces(),
+                    job.rails(),
+                    job.userCases(),
+                    job.rules(),
+                    job.combinations());
+                analyse(job.frame());
+              })
+          .as(amount + " in place of " + text.substring(place[0], text.indexOf('\n', place[0])))
+          .doesNotThrowAnyException();
+    }
+  }
+
+  /** A mechanism is found in the analysis only, and told to the user there. */
+  private static void analyse(Frame frame) {
+    try {
+      new FrameAnalysis(frame);
+    } catch (MechanismException e) {
+      assertThat(e).hasMessageContaining(" can ").hasMessageNotContaining("NaN");
+    }
   }
 
   @Property(tries = 60)
@@ -147,6 +194,13 @@ class MutationTest {
         .list()
         .ofMinSize(1)
         .ofMaxSize(3);
+  }
+
+  @Provide
+  Arbitrary<String> amounts() {
+    return Arbitraries.of(
+        "0", "-1", "0.001", "1e-9", "1e-11", "0.5", "1", "2.5", "7", "60", "599", "1499", "3001",
+        "1e5", "1e6", "1e9", "1e14", "-1e14");
   }
 
   @Provide
