@@ -30,8 +30,10 @@ public record Column(
     TEXT,
     /** Words that may need several lines. */
     WRAPPED,
-    /** Numbers. */
-    NUMBER
+    /** Numbers of one quantity, shown alike. */
+    NUMBER,
+    /** Numbers of several quantities, each shown as it was given. */
+    MIXED
   }
 
   private static final int NUMBER_WIDTH = 12;
@@ -56,6 +58,12 @@ public record Column(
         Content.NUMBER,
         NUMBER_WIDTH,
         Optional.empty());
+  }
+
+  /** Numbers of several quantities, with their units in a column of their own. */
+  public static Column mixed(String heading, String words) {
+    return new Column(
+        heading, words, "", Dimension.NONE, Content.MIXED, NUMBER_WIDTH, Optional.empty());
   }
 
   /** The same column with another unit text, for example rad. */

@@ -77,7 +77,7 @@ public record DataTable(String title, List<Column> columns, List<List<LedgerCell
     if (!title.isEmpty()) {
       sheet.heading(title);
     }
-    writeHeader(sheet);
+    new DataTableHeader(sheet, columns).write();
     int firstRow = sheet.take(rows.size());
     NumberPattern[] patterns = new NumberPattern[columns.size()];
     for (int i = 0; i < patterns.length; i++) {
@@ -88,47 +88,15 @@ public record DataTable(String title, List<Column> columns, List<List<LedgerCell
       RowPlaceholders placeholders = new RowPlaceholders(columns, firstRow + r);
       for (int c = 0; c < patterns.length; c++) {
         LedgerCell cell = placeholders.resolved(rows.get(r).get(c));
-        writer.write(firstRow + r, c, cell, role(columns.get(c)), patterns[c]);
+        NumberPattern pattern = patterns[c];
+        @Nullable Double value = LedgerCells.numberOf(cell);
+        if (columns.get(c).content() == Column.Content.MIXED && value != null) {
+          pattern = NumberPattern.asGiven(value);
+        }
+        writer.write(firstRow + r, c, cell, role(columns.get(c)), pattern);
       }
     }
     return new DataCells(this, sheet.at(firstRow, 0));
-  }
-
-  private void writeHeader(LedgerSheet sheet) {
-    int symbols = sheet.take(2);
-    boolean words = columns.stream().anyMatch(c -> !c.words().isEmpty());
-    boolean sources = columns.stream().anyMatch(c -> c.source().isPresent());
-    int wordsRow = words ? sheet.take(1) : -1;
-    int sourcesRow = sources ? sheet.take(1) : -1;
-    SheetCells cells = sheet.cells();
-    for (int i = 0; i < columns.size(); i++) {
-      Column column = columns.get(i);
-      sheet.widen(i, column.width());
-      cells.text(symbols, i, CellRole.COLUMN_SYMBOL, sheet.styles(), column.heading());
-      cells.text(symbols + 1, i, CellRole.COLUMN_UNIT, sheet.styles(), column.unit());
-      if (words) {
-        cells.text(wordsRow, i, CellRole.COLUMN_WORDS, sheet.styles(), column.words());
-      }
-      if (sources) {
-        cells.text(
-            sourcesRow,
-            i,
-            CellRole.COLUMN_SOURCE,
-            sheet.styles(),
-            column.source().map(SourceText::of).orElse(""));
-      }
-    }
-    sheet.page().keep(symbols, symbols + 1, leadingTexts());
-  }
-
-  /** The columns of words at the left, which say what a row is about; two at most stay in sight. */
-  private int leadingTexts() {
-    int count = 0;
-    while (count < Math.min(2, columns.size())
-        && columns.get(count).content() == Column.Content.TEXT) {
-      count++;
-    }
-    return count;
   }
 
   private double greatest(int column) {

@@ -41,7 +41,10 @@ public record EntryList(String title, List<Entry> entries) implements Block<Entr
     cells.text(row, 0, CellRole.WRAPPED, sheet.styles(), entry.words());
     cells.text(row, 1, CellRole.SYMBOL, sheet.styles(), entry.symbol());
     @Nullable Double value = LedgerCells.numberOf(entry.cell());
-    NumberPattern pattern = NumberPattern.of(entry.dimension(), value == null ? 0 : value);
+    NumberPattern pattern =
+        entry.cell() instanceof LedgerCell.Given given
+            ? NumberPattern.asGiven(given.value())
+            : NumberPattern.of(entry.dimension(), value == null ? 0 : value);
     writer.write(row, VALUE, entry.cell(), CellRole.TEXT, pattern);
     if (entry.cell() instanceof Text && entry.source().isEmpty()) {
       // Nothing stands to the right, so that long words may run on.

@@ -12,6 +12,13 @@ final class Looks {
   private static final Look SMALL = Look.PLAIN.sized(8).centred().wrapped();
   private static final Look RULED = Look.PLAIN.edged(Edges.below(BorderStyle.HAIR, Colour.RULE));
   private static final Look NUMBER = RULED.right();
+  private static final Edges ABOVE_AND_BELOW =
+      new Edges(
+          BorderStyle.MEDIUM,
+          BorderStyle.NONE,
+          BorderStyle.MEDIUM,
+          BorderStyle.NONE,
+          Colour.STRONG_RULE);
   private static final Edges BAR = Edges.left(BorderStyle.THICK, Colour.BAD_FILL);
 
   private Looks() {}
@@ -25,7 +32,9 @@ final class Looks {
       case COLUMN_SYMBOL ->
           HEAD.inBold().edged(Edges.above(BorderStyle.MEDIUM, Colour.STRONG_RULE));
       case COLUMN_UNIT -> HEAD.slanted().edged(Edges.below(BorderStyle.MEDIUM, Colour.STRONG_RULE));
+      case COLUMN_ALONE -> HEAD.inBold().edged(ABOVE_AND_BELOW);
       case COLUMN_WORDS, COLUMN_FORMULA -> SMALL;
+      case COLUMN_LAST -> SMALL.edged(Edges.below(BorderStyle.THIN, Colour.STRONG_RULE));
       case COLUMN_SOURCE ->
           SMALL.in(Colour.QUIET).edged(Edges.below(BorderStyle.THIN, Colour.STRONG_RULE));
       case LABEL, TEXT -> RULED;

@@ -1,5 +1,6 @@
 package spanledger.workbook.layout;
 
+import java.math.BigDecimal;
 import spanledger.quantity.Dimension;
 
 /**
@@ -28,7 +29,7 @@ public record NumberPattern(String code) {
    */
   public static NumberPattern of(Dimension dimension, double greatest) {
     double magnitude = Math.abs(greatest);
-    if (magnitude == 0 || !Double.isFinite(magnitude)) {
+    if (magnitude == 0 || isNoise(dimension, magnitude) || !Double.isFinite(magnitude)) {
       return decimals(usualDecimals(dimension));
     }
     if (magnitude >= 1e9 || magnitude < 1e-4) {
@@ -37,6 +38,28 @@ public record NumberPattern(String code) {
     int digits = dimension.isNone() ? 4 : 5;
     int wanted = digits - 1 - (int) Math.floor(Math.log10(magnitude));
     return decimals(Math.min(MOST_DECIMALS, Math.max(usualDecimals(dimension), wanted)));
+  }
+
+  /**
+   * The pattern that shows one given number as it was given, for lists whose numbers have nothing
+   * in common.
+   */
+  public static NumberPattern asGiven(double value) {
+    double magnitude = Math.abs(value);
+    if (magnitude != 0 && (magnitude >= 1e9 || magnitude < 1e-4)) {
+      return SCIENTIFIC;
+    }
+    int given = BigDecimal.valueOf(value).stripTrailingZeros().scale();
+    return decimals(Math.max(0, Math.min(MOST_DECIMALS, given)));
+  }
+
+  /** Rounding left over where there is nothing; in the units of the core nobody builds so small. */
+  private static boolean isNoise(Dimension dimension, double magnitude) {
+    return magnitude < 1e-6
+        && (dimension.equals(Dimension.FORCE)
+            || dimension.equals(Dimension.MOMENT)
+            || dimension.equals(Dimension.LENGTH)
+            || dimension.equals(Dimension.STRESS));
   }
 
   private static int usualDecimals(Dimension dimension) {

@@ -1,5 +1,6 @@
 package spanledger.workbook.layout;
 
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.PrintOrientation;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -16,27 +17,34 @@ final class PageSetup {
   private static final int MOST_ROWS_KEPT_IN_SIGHT = 8;
   private static final double INCH = 25.4;
 
-  private int firstKeptRow = -1;
+  /** Wider columns would leave little room for what moves. */
+  private static final int MOST_CHARACTERS_KEPT_IN_SIGHT = 55;
+
+  private int tables;
+  private int firstKeptRow;
   private int lastKeptRow;
-  private int keptColumns;
-  private @Nullable CellRangeAddress repeated;
+  private int leadingColumns;
+  private @Nullable CellRangeAddress workedHeader;
   private int lastPrintedColumn = Integer.MAX_VALUE;
 
   /**
-   * Keeps the header of a table in sight and repeats it on every page. Only the first table of a
-   * sheet can have that, and only if it begins near the top.
+   * Keeps the header of a table in sight and repeats it on every page. With a second table on the
+   * sheet nothing is kept: the header of one must not stand over the other.
+   *
+   * @param columns how many columns from the left say what a row is about
    */
   void keep(int firstRow, int lastRow, int columns) {
-    if (firstKeptRow < 0 && lastRow < MOST_ROWS_KEPT_IN_SIGHT) {
-      firstKeptRow = firstRow;
-      lastKeptRow = lastRow;
-      keptColumns = columns;
-    }
+    tables++;
+    firstKeptRow = firstRow;
+    lastKeptRow = lastRow;
+    leadingColumns = columns;
   }
 
-  /** Repeats rows on every page without keeping them in sight. */
-  void repeat(int firstRow, int lastRow) {
-    repeated = new CellRangeAddress(firstRow, lastRow, -1, -1);
+  /** Repeats the header of worked lines, which is the same for all of them. */
+  void repeatWorkedHeader(int row) {
+    if (workedHeader == null) {
+      workedHeader = new CellRangeAddress(row, row, -1, -1);
+    }
   }
 
   /** Columns to the right of this one are not printed. */
@@ -47,32 +55,28 @@ final class PageSetup {
   void apply(
       XSSFSheet sheet, WorkbookIdentity identity, ColumnWidths columns, int lastRow, int lastCol) {
     int lastPrinted = Math.min(lastCol, lastPrintedColumn);
+    int keptColumns = keptColumns(columns);
     sheet.setDisplayGridlines(false);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 12 / INCH);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 10 / INCH);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 18 / INCH);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 15 / INCH);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.HEADER, 8 / INCH);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.FOOTER, 7 / INCH);
+    sheet.setMargin(PageMargin.LEFT, 12 / INCH);
+    sheet.setMargin(PageMargin.RIGHT, 10 / INCH);
+    sheet.setMargin(PageMargin.TOP, 18 / INCH);
+    sheet.setMargin(PageMargin.BOTTOM, 15 / INCH);
+    sheet.setMargin(PageMargin.HEADER, 8 / INCH);
+    sheet.setMargin(PageMargin.FOOTER, 7 / INCH);
     XSSFPrintSetup print = sheet.getPrintSetup();
     print.setPaperSize(PaperSize.A4_PAPER);
     print.setOrientation(PrintOrientation.LANDSCAPE);
     sheet.setAutobreaks(true);
     sheet.setFitToPage(true);
-    print.setFitWidth((short) pagesAcross(columns, lastPrinted));
+    print.setFitWidth((short) pagesAcross(columns, lastPrinted, keptColumns));
     print.setFitHeight((short) 0);
     sheet
         .getWorkbook()
         .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, lastPrinted, 0, lastRow);
-    if (firstKeptRow >= 0) {
-      sheet.createFreezePane(keptColumns, lastKeptRow + 1);
-      repeated = new CellRangeAddress(firstKeptRow, lastKeptRow, -1, -1);
-      if (keptColumns > 0) {
-        sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, keptColumns - 1));
-      }
-    }
-    if (repeated != null) {
-      sheet.setRepeatingRows(repeated);
+    if (tables == 1 && workedHeader == null) {
+      keepHeader(sheet, keptColumns);
+    } else if (tables == 0 && workedHeader != null) {
+      sheet.setRepeatingRows(workedHeader);
     }
     sheet.getHeader().setLeft(small(identity.job()));
     sheet.getHeader().setRight(small(sheet.getSheetName()));
@@ -82,7 +86,27 @@ final class PageSetup {
     sheet.getFooter().setRight("&8 page &P of &N");
   }
 
-  private int pagesAcross(ColumnWidths columns, int lastPrinted) {
+  private int keptColumns(ColumnWidths columns) {
+    int kept = 0;
+    while (tables == 1
+        && kept < leadingColumns
+        && columns.total(kept) <= MOST_CHARACTERS_KEPT_IN_SIGHT) {
+      kept++;
+    }
+    return kept;
+  }
+
+  private void keepHeader(XSSFSheet sheet, int keptColumns) {
+    if (lastKeptRow < MOST_ROWS_KEPT_IN_SIGHT) {
+      sheet.createFreezePane(keptColumns, lastKeptRow + 1);
+    }
+    sheet.setRepeatingRows(new CellRangeAddress(firstKeptRow, lastKeptRow, -1, -1));
+    if (keptColumns > 0) {
+      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, keptColumns - 1));
+    }
+  }
+
+  private static int pagesAcross(ColumnWidths columns, int lastPrinted, int keptColumns) {
     int repeated = keptColumns > 0 ? columns.total(keptColumns - 1) : 0;
     int perPage = Math.max(CHARACTERS_PER_PAGE - repeated, 20);
     return Math.max(1, (columns.total(lastPrinted) - repeated + perPage - 1) / perPage);

@@ -1,7 +1,9 @@
 package spanledger.workbook.layout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import spanledger.procedure.Input;
 import spanledger.procedure.Reference;
 import spanledger.procedure.Step;
@@ -38,8 +40,7 @@ final class ProcedureTableHeader {
       column(top, plan.labelColumn(i), label.width(), label.heading(), "", "", "", "");
     }
     for (int i = 0; i < plan.inline().keys().size(); i++) {
-      String from = plan.inline().keys().get(i).sheet();
-      column(top, lead + i, KEY_WIDTH, "row there", "", "row of " + from + " in use", "", "");
+      column(top, lead + i, KEY_WIDTH, keyHeading(i), "", "where inputs are taken from", "", "");
     }
     writeInputs(top);
     writeSteps(top);
@@ -114,40 +115,40 @@ final class ProcedureTableHeader {
     cells.text(top + 4, column, CellRole.COLUMN_SOURCE, sheet.styles(), source);
   }
 
-  /** What the reader must know about inputs without a column. */
+  /** Where inputs without a column are; their words stand there, too. */
   private List<String> inlineNotes() {
     List<String> fixed = new ArrayList<>();
-    List<String> moving = new ArrayList<>();
+    Map<String, List<String>> moving = new LinkedHashMap<>();
     List<Input> inputs = plan.procedure().inputs();
     for (int i = 0; i < inputs.size(); i++) {
-      Reference symbol = inputs.get(i).symbol();
-      if (plan.inline().has(i) && plan.inline().isFixed(i)) {
-        fixed.add(
-            symbol.symbol()
-                + " "
-                + inputs.get(i).words()
-                + ", "
-                + plan.inline().target(i, 0).from(sheet.name()));
-      } else if (plan.inline().has(i)) {
+      if (plan.inline().has(i)) {
+        String symbol = inputs.get(i).symbol().symbol();
         CellAddress target = plan.inline().target(i, 0);
-        moving.add(
-            symbol.symbol()
-                + " "
-                + inputs.get(i).words()
-                + ", column "
-                + CellAddress.letters(target.column())
-                + " of "
-                + target.sheet());
+        if (plan.inline().isFixed(i)) {
+          fixed.add(symbol + ", " + inputs.get(i).words() + ": " + target.from(sheet.name()));
+        } else {
+          moving
+              .computeIfAbsent(keyHeading(plan.inline().keyIndex(i)), key -> new ArrayList<>())
+              .add(symbol + " in column " + CellAddress.letters(target.column()));
+        }
       }
     }
     List<String> notes = new ArrayList<>();
     if (!fixed.isEmpty()) {
       notes.add("The same in all rows: " + String.join("; ", fixed) + ".");
     }
-    if (!moving.isEmpty()) {
-      notes.add("Taken from the row given under \"row there\": " + String.join("; ", moving) + ".");
-    }
+    moving.forEach(
+        (heading, symbols) ->
+            notes.add("From \"" + heading + "\": " + String.join(", ", symbols) + "."));
     return notes;
+  }
+
+  /** Two keys may lead to different rows of one sheet. */
+  private String keyHeading(int key) {
+    List<InlineInputs.Key> keys = plan.inline().keys();
+    String from = keys.get(key).sheet();
+    long before = keys.subList(0, key).stream().filter(k -> k.sheet().equals(from)).count();
+    return "row of " + from + (before == 0 ? "" : ", " + (before + 1));
   }
 
   private static String unit(Reference symbol) {

@@ -57,7 +57,7 @@ final class WorkedLines {
     }
     cells.text(row, AS_TEXT, CellRole.CAPTION, styles, "as text");
     sheet.page().printUpTo(CHECK);
-    sheet.page().repeat(row, row);
+    sheet.page().repeatWorkedHeader(row);
   }
 
   /** The place of a slot's value once its line is written. */

@@ -29,7 +29,7 @@ class CellTextProperties {
         new DataTable(
             "", List.of(Column.text("remark", 20)), List.of(List.of(new LedgerCell.Text(words))));
     try (ReadBack back = ReadBack.of(book -> book.sheet("Words").add(table))) {
-      XSSFCell cell = back.cell(new CellAddress("Words", 2, 0));
+      XSSFCell cell = back.cell(new CellAddress("Words", 1, 0));
       String expected =
           words
               .replaceAll("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F]", "\uFFFD")

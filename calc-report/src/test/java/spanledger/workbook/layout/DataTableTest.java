@@ -36,6 +36,24 @@ class DataTableTest {
   }
 
   @Test
+  void theHeaderOfOneTableIsNotRepeatedOverAnother() {
+    try (ReadBack one = ReadBack.of(book -> book.sheet("Loads").add(table("2*{F}")))) {
+      assertThat(one.workbook().getSheet("Loads").getRepeatingRows()).isNotNull();
+      assertThat(one.workbook().getSheet("Loads").getPaneInformation().isFreezePane()).isTrue();
+    }
+    try (ReadBack two =
+        ReadBack.of(
+            book -> {
+              LedgerSheet sheet = book.sheet("Loads");
+              sheet.add(table("2*{F}"));
+              sheet.add(table("{F}+{F}"));
+            })) {
+      assertThat(two.workbook().getSheet("Loads").getRepeatingRows()).isNull();
+      assertThat(two.workbook().getSheet("Loads").getPaneInformation()).isNull();
+    }
+  }
+
+  @Test
   void aHeadingThatIsNotThereIsNamed() {
     try (LedgerWorkbook book = LedgerWorkbook.of(SampleWorkbook.IDENTITY)) {
       LedgerSheet sheet = book.sheet("Loads");

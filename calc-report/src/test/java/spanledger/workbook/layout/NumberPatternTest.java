@@ -16,7 +16,9 @@ class NumberPatternTest {
     "-1.25, '#,##0.0000_)'",
     "0, '#,##0.0_)'",
     "2.5e9, 0.0000E+00_)",
-    "1e-9, 0.0000E+00_)",
+    "1e-5, 0.0000E+00_)",
+    // rounding left over: as if it were nothing
+    "1e-9, '#,##0.0_)'",
   })
   void forces(double greatest, String code) {
     assertThat(NumberPattern.of(Dimension.FORCE, greatest).code()).isEqualTo(code);
@@ -32,6 +34,20 @@ class NumberPatternTest {
   @CsvSource({"0.83, '#,##0.0000_)'", "1.02, '#,##0.000_)'", "70000, '#,##0.000_)'"})
   void ratios(double greatest, String code) {
     assertThat(NumberPattern.of(Dimension.NONE, greatest).code()).isEqualTo(code);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "250, '#,##0_)'",
+    "1.1, '#,##0.0_)'",
+    "0.002, '#,##0.000_)'",
+    "1e-7, 0.0000E+00_)",
+    "0, '#,##0_)'",
+    // at most seven decimals
+    "0.3333333333333333, '#,##0.0000000_)'",
+  })
+  void givenNumbersOfAllKinds(double value, String code) {
+    assertThat(NumberPattern.asGiven(value).code()).isEqualTo(code);
   }
 
   @ParameterizedTest
