@@ -28,16 +28,22 @@ final class PageSetup {
   private int lastPrintedColumn = Integer.MAX_VALUE;
 
   /**
-   * Keeps the header of a table in sight and repeats it on every page. With a second table on the
-   * sheet nothing is kept: the header of one must not stand over the other.
+   * Keeps the header of a table in sight and repeats it on every page, and so its first columns.
+   * With a second table on the sheet only columns are kept: the header of one table must not stand
+   * over the other.
    *
    * @param columns how many columns from the left say what a row is about
    */
   void keep(int firstRow, int lastRow, int columns) {
+    leadingColumns = tables == 0 ? columns : Math.min(leadingColumns, columns);
     tables++;
     firstKeptRow = firstRow;
     lastKeptRow = lastRow;
-    leadingColumns = columns;
+  }
+
+  /** Whether the sheet has a table already. */
+  boolean hasTable() {
+    return tables > 0;
   }
 
   /** Repeats the header of worked lines, which is the same for all of them. */
@@ -73,8 +79,15 @@ final class PageSetup {
     sheet
         .getWorkbook()
         .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, lastPrinted, 0, lastRow);
+    if (keptColumns > 0) {
+      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, keptColumns - 1));
+    }
     if (tables == 1 && workedHeader == null) {
-      keepHeader(sheet, keptColumns);
+      sheet.setRepeatingRows(new CellRangeAddress(firstKeptRow, lastKeptRow, -1, -1));
+      boolean nearTop = lastKeptRow < MOST_ROWS_KEPT_IN_SIGHT;
+      sheet.createFreezePane(keptColumns, nearTop ? lastKeptRow + 1 : 0);
+    } else if (keptColumns > 0) {
+      sheet.createFreezePane(keptColumns, 0);
     } else if (tables == 0 && workedHeader != null) {
       sheet.setRepeatingRows(workedHeader);
     }
@@ -88,22 +101,12 @@ final class PageSetup {
 
   private int keptColumns(ColumnWidths columns) {
     int kept = 0;
-    while (tables == 1
+    while (workedHeader == null
         && kept < leadingColumns
         && columns.total(kept) <= MOST_CHARACTERS_KEPT_IN_SIGHT) {
       kept++;
     }
     return kept;
-  }
-
-  private void keepHeader(XSSFSheet sheet, int keptColumns) {
-    if (lastKeptRow < MOST_ROWS_KEPT_IN_SIGHT) {
-      sheet.createFreezePane(keptColumns, lastKeptRow + 1);
-    }
-    sheet.setRepeatingRows(new CellRangeAddress(firstKeptRow, lastKeptRow, -1, -1));
-    if (keptColumns > 0) {
-      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, keptColumns - 1));
-    }
   }
 
   private static int pagesAcross(ColumnWidths columns, int lastPrinted, int keptColumns) {

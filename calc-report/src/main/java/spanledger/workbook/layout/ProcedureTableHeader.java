@@ -40,7 +40,8 @@ final class ProcedureTableHeader {
       column(top, plan.labelColumn(i), label.width(), label.heading(), "", "", "", "");
     }
     for (int i = 0; i < plan.inline().keys().size(); i++) {
-      column(top, lead + i, KEY_WIDTH, keyHeading(i), "", "where inputs are taken from", "", "");
+      int width = Math.max(KEY_WIDTH, keyHeading(i).length() / 2 + 2);
+      column(top, lead + i, width, keyHeading(i), "", "where inputs are taken from", "", "");
     }
     writeInputs(top);
     writeSteps(top);
