@@ -40,12 +40,12 @@ final class DeflectionBounds {
   private final Responses responses;
   private final Frame frame;
   private final MemberDeflection deflection;
-  private final int places;
+  private final LanePlaces places;
   private final Map<String, Alone[][]> alone = new HashMap<>();
   private final Map<String, double[][]> byTarget = new HashMap<>();
   private final IdentityHashMap<CombinedState, Map<String, Double>> fixed = new IdentityHashMap<>();
 
-  DeflectionBounds(Responses responses, MemberDeflection deflection, int places) {
+  DeflectionBounds(Responses responses, MemberDeflection deflection, LanePlaces places) {
     this.responses = responses;
     this.frame = responses.frame();
     this.deflection = deflection;
@@ -64,9 +64,9 @@ final class DeflectionBounds {
         byTarget.computeIfAbsent(
             term.load().name() + "|" + key(target), k -> ofMoving(target, term.load()));
     for (int lane = 0; lane < moving.length; lane++) {
-      for (int place = 0; place <= places; place++) {
+      for (int place = 0; place <= places.last(); place++) {
         double bound = base + factor * moving[lane][place];
-        if (bound > target.worst()) {
+        if (bound >= DeflectionSearch.NEAR * target.worst()) {
           candidates.add(new Candidate(state, term.load().lanes().get(lane), place, bound));
         }
       }
@@ -100,9 +100,9 @@ final class DeflectionBounds {
 
   private double[][] ofMoving(DeflectionTarget target, MovingLoad load) {
     Alone[][] tried = alone.computeIfAbsent(load.name(), n -> alone(load));
-    double[][] worst = new double[tried.length][places + 1];
+    double[][] worst = new double[tried.length][places.last() + 1];
     for (int lane = 0; lane < tried.length; lane++) {
-      for (int place = 0; place <= places; place++) {
+      for (int place = 0; place <= places.last(); place++) {
         Alone one = tried[lane][place];
         for (Segment segment : frame.segmentsOf(target.member())) {
           double length = responses.analysis().model(segment).length();
@@ -127,12 +127,12 @@ final class DeflectionBounds {
   }
 
   private Alone[][] alone(MovingLoad load) {
-    Alone[][] all = new Alone[load.lanes().size()][places + 1];
+    Alone[][] all = new Alone[load.lanes().size()][places.last() + 1];
     for (int l = 0; l < all.length; l++) {
       Segment loaded = load.lanes().get(l).segment();
       double length = responses.analysis().model(loaded).length();
-      for (int place = 0; place <= places; place++) {
-        double at = length * place / places;
+      for (int place = 0; place <= places.last(); place++) {
+        double at = places.at(length, place);
         LocalLoad local = responses.local(load.placed(load.lanes().get(l), at));
         double[] movements = new double[frame.nodes().size() * 6];
         double[] endForces = new double[frame.segments().size() * ENDS];

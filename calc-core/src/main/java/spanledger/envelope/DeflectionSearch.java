@@ -26,17 +26,17 @@ import spanledger.frame.Vector;
 final class DeflectionSearch {
 
   /** How near to the worst found a place must come to be worked out and refined. */
-  private static final double NEAR = 0.95;
+  static final double NEAR = 0.95;
 
   private static final double[] CUTS = {0, 0.25, 0.5, 0.75, 1};
 
   private final Responses responses;
   private final Frame frame;
-  private final int places;
+  private final LanePlaces places;
   private final MemberDeflection deflection;
   private final List<DeflectionTarget> targets = new ArrayList<>();
 
-  DeflectionSearch(Responses responses, List<Rail> rails, int places) {
+  DeflectionSearch(Responses responses, List<Rail> rails, LanePlaces places) {
     this.responses = responses;
     this.frame = responses.frame();
     this.places = places;
@@ -144,14 +144,14 @@ final class DeflectionSearch {
     MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
     double length = responses.analysis().model(lane.segment()).length();
     int place = candidate.place();
-    double found = tryStanding(target, moved, length * place / places);
+    double found = tryStanding(target, moved, places.at(length, place));
     String around =
         candidate.state().combination().name() + lane.segment().index() + "|" + place / 2;
     if (found >= NEAR * target.worst() && refined.add(around)) {
       PlaceRefinement.overMillimetres(
-          length * Math.max(0, place - 1) / places,
-          length * Math.min(places, place + 1) / places,
-          at -> tryStanding(target, moved, Math.min(at, length)));
+          places.before(length, place),
+          places.after(length, place),
+          at -> tryStanding(target, moved, LanePlaces.within(length, at)));
     }
   }
 

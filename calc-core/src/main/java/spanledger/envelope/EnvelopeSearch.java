@@ -14,7 +14,7 @@ public final class EnvelopeSearch {
   private final Actions actions;
   private final List<Rail> rails;
   private final ResistanceFactors factors;
-  private final int places;
+  private final LanePlaces places;
 
   /**
    * Solves all fixed cases and the unit loads that moving loads need.
@@ -36,7 +36,7 @@ public final class EnvelopeSearch {
     this.actions = actions;
     this.rails = List.copyOf(rails);
     this.factors = factors;
-    this.places = places;
+    this.places = new LanePlaces(places);
   }
 
   /** How well the solved cases meet equilibrium. */

@@ -58,7 +58,7 @@ final class ReactionSearch {
   }
 
   private final Responses responses;
-  private final int places;
+  private final LanePlaces places;
   private final List<Extreme> extremes = new ArrayList<>();
 
   /** By support and freedom: the reaction to a unit load on each freedom of each node. */
@@ -67,7 +67,7 @@ final class ReactionSearch {
   /** By load, lane and place: what the load hands to the nodes of its segment. */
   private final Map<String, double[][][]> onNodes = new HashMap<>();
 
-  ReactionSearch(Responses responses, int places) {
+  ReactionSearch(Responses responses, LanePlaces places) {
     this.responses = responses;
     this.places = places;
     for (Support support : responses.frame().supports()) {
@@ -115,9 +115,9 @@ final class ReactionSearch {
     List<MovingLoad.Lane> lanes = term.load().lanes();
     double[][][] tried = onNodes.computeIfAbsent(term.load().name(), n -> onNodes(term.load()));
     double[] influence = influence(extreme);
-    LaneTrials trials = new LaneTrials(lanes.size(), places);
+    LaneTrials trials = new LaneTrials(lanes.size(), places.last());
     for (int l = 0; l < lanes.size(); l++) {
-      for (int place = 0; place <= places; place++) {
+      for (int place = 0; place <= places.last(); place++) {
         double moving = responses.effect(tried[l][place], lanes.get(l).segment(), influence);
         trials.offer(l, place, extreme.signed(ofFixed + factor * moving));
       }
@@ -127,25 +127,25 @@ final class ReactionSearch {
         MovingLoad.Lane lane = lanes.get(trial.lane());
         double length = responses.analysis().model(lane.segment()).length();
         DoubleUnaryOperator stand =
-            at -> stand(extreme, fixed, ofFixed, influence, lane, Math.min(at, length));
-        stand(extreme, fixed, ofFixed, influence, lane, length * trial.place() / places);
+            at -> stand(extreme, fixed, ofFixed, influence, lane, LanePlaces.within(length, at));
+        stand(extreme, fixed, ofFixed, influence, lane, places.at(length, trial.place()));
         PlaceRefinement.overMillimetres(
-            length * Math.max(0, trial.place() - 1) / places,
-            length * Math.min(places, trial.place() + 1) / places,
+            places.before(length, trial.place()),
+            places.after(length, trial.place()),
             stand);
       }
     }
   }
 
   private double[][][] onNodes(MovingLoad load) {
-    double[][][] all = new double[load.lanes().size()][places + 1][];
+    double[][][] all = new double[load.lanes().size()][places.last() + 1][];
     for (int l = 0; l < all.length; l++) {
       MovingLoad.Lane lane = load.lanes().get(l);
       double length = responses.analysis().model(lane.segment()).length();
-      for (int place = 0; place <= places; place++) {
+      for (int place = 0; place <= places.last(); place++) {
         all[l][place] =
             responses.onNodes(
-                responses.local(load.placed(lane, length * place / places)), lane.segment());
+                responses.local(load.placed(lane, places.at(length, place))), lane.segment());
       }
     }
     return all;

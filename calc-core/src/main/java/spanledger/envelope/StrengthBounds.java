@@ -28,7 +28,7 @@ final class StrengthBounds {
   private final Responses responses;
   private final Frame frame;
   private final List<SectionCheck> checks;
-  private final int places;
+  private final LanePlaces places;
   private final CutForces cuts = new CutForces();
   private final double[] forces = new double[CutForces.COUNT];
 
@@ -37,7 +37,7 @@ final class StrengthBounds {
 
   private final IdentityHashMap<CombinedState, double[][]> fixed = new IdentityHashMap<>();
 
-  StrengthBounds(Responses responses, List<SectionCheck> checks, int places) {
+  StrengthBounds(Responses responses, List<SectionCheck> checks, LanePlaces places) {
     this.responses = responses;
     this.frame = responses.frame();
     this.checks = checks;
@@ -57,10 +57,10 @@ final class StrengthBounds {
     double factor = Math.abs(state.combination().factor(term));
     SectionCheck check = checks.get(member);
     for (int lane = 0; lane < moving.length; lane++) {
-      for (int place = 0; place <= places; place++) {
+      for (int place = 0; place <= places.last(); place++) {
         double stress = base + factor * moving[lane][place][member][measure.ordinal()];
         double bound = check.utilisation(measure, stress);
-        if (bound > target.worst(measure)) {
+        if (bound >= StrengthSearch.NEAR * target.worst(measure)) {
           candidates.add(new Candidate(state, term.load().lanes().get(lane), place, bound));
         }
       }
@@ -68,12 +68,12 @@ final class StrengthBounds {
   }
 
   private double[][][][] alone(MovingLoad load) {
-    double[][][][] all = new double[load.lanes().size()][places + 1][][];
+    double[][][][] all = new double[load.lanes().size()][places.last() + 1][][];
     double[] endForces = new double[frame.segments().size() * ENDS];
     for (int lane = 0; lane < all.length; lane++) {
       Segment loaded = load.lanes().get(lane).segment();
-      for (int place = 0; place <= places; place++) {
-        double at = loaded.length() * place / places;
+      for (int place = 0; place <= places.last(); place++) {
+        double at = places.at(responses.analysis().model(loaded).length(), place);
         LocalLoad local = responses.local(load.placed(load.lanes().get(lane), at));
         Arrays.fill(endForces, 0);
         responses.addAllEndForces(local, loaded, 1, endForces);

@@ -31,7 +31,7 @@ import spanledger.resistance.ResistanceFactors;
 final class StrengthSearch {
 
   /** How near to the worst found a place must come to be worked out and refined. */
-  private static final double NEAR = 0.95;
+  static final double NEAR = 0.95;
 
   /** The measures that candidates are ranked by; walls are looked at wherever stresses are. */
   private static final List<StrengthMeasure> RANKED =
@@ -41,7 +41,7 @@ final class StrengthSearch {
 
   private final Responses responses;
   private final Frame frame;
-  private final int places;
+  private final LanePlaces places;
   private final Map<String, Integer> memberIndices = new HashMap<>();
   private final PeakCuts peaks = new PeakCuts();
   private final List<StrengthTarget> targets = new ArrayList<>();
@@ -50,9 +50,9 @@ final class StrengthSearch {
   private final double[] forces = new double[CutForces.COUNT];
 
   /**
-   * @param places tries per lane before refinement
+   * @param places the places tried before refinement
    */
-  StrengthSearch(Responses responses, PostBases bases, ResistanceFactors factors, int places) {
+  StrengthSearch(Responses responses, PostBases bases, ResistanceFactors factors, LanePlaces places) {
     this.responses = responses;
     this.frame = responses.frame();
     this.places = places;
@@ -199,13 +199,13 @@ final class StrengthSearch {
       MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
       double length = lane.segment().length();
       int place = candidate.place();
-      double found = tryStanding(target, measure, moved, length * place / places);
+      double found = tryStanding(target, measure, moved, places.at(length, place));
       String around = candidate.state().combination().name() + lane.segment().index();
       if (found >= NEAR * target.worst(measure) && refined.add(around + "|" + place / 2)) {
         PlaceRefinement.overMillimetres(
-            length * Math.max(0, place - 1) / places,
-            length * Math.min(places, place + 1) / places,
-            at -> tryStanding(target, measure, moved, Math.min(at, length)));
+            places.before(length, place),
+            places.after(length, place),
+            at -> tryStanding(target, measure, moved, LanePlaces.within(length, at)));
       }
     }
   }

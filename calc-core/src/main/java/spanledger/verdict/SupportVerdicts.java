@@ -2,6 +2,7 @@ package spanledger.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import spanledger.action.CombinationSet;
 import spanledger.action.LimitState;
@@ -34,7 +35,11 @@ final class SupportVerdicts {
                 Double.NaN,
                 "N",
                 Optional.empty(),
-                "the support must hold the structure down; the anchor is not designed here"));
+                String.format(
+                    Locale.ROOT,
+                    "the support must hold the structure down with %.0f N; the anchor is not designed"
+                        + " here",
+                    -finding.value())));
       }
     }
     return verdicts;

@@ -154,7 +154,7 @@ class TableFaultsTest {
     combinations(
         "{\"permanent\": \"g\"}",
         "{\"permanent\": \"q\"}",
-        "own.json, templates, row 1 (1.2G): \"permanent\" is \"q\". Did you mean g? Known: g.");
+        "own.json, templates, row 1 (1.2G): \"permanent\" is \"q\". Known: g.");
     combinations(
         "{\"permanent\": \"g\"}",
         "{\"permanant\": \"g\"}",

@@ -78,6 +78,8 @@ final class BasisSheet {
               + " so the movements are the solution.",
           "5. Cuts, Member strength, Deflection and Support reactions follow by formula; Worked page"
               + " shows any row in full.",
-          "6. The places of cuts and of moving loads were found by search. To test one, change it on the"
-              + " sheet where it stands and watch the utilisation.");
+          "6. The places of cuts and of moving loads were found by search. A cut can be tested here: change"
+              + " its place on the sheet Loads before cuts and watch the utilisation. So can a factor, a"
+              + " limit or a strength. A load or a dimension cannot: the movements would no longer belong to"
+              + " it, and Balance says so. Change it in the job file and run again.");
 }

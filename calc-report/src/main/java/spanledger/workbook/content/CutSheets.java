@@ -29,7 +29,7 @@ import spanledger.workbook.layout.ProcedureTable;
  */
 final class CutSheets {
 
-  static final String FOUND = "place found by search; other places are no worse";
+  static final String FOUND = "place found by search";
   private static final List<String> END_FORCES =
       List.of("F_x1", "F_y1", "F_z1", "M_x1", "M_y1", "M_z1");
 

@@ -106,7 +106,7 @@ final class SectionSheet {
       rows.add(
           List.of(
               LedgerCell.text(alloy.designation()),
-              LedgerCell.text(alloy.thickness().toString()),
+              LedgerCell.text(alloy.thickness().words()),
               LedgerCell.given(alloy.proofStrength()),
               LedgerCell.given(alloy.ultimateStrength()),
               LedgerCell.text(alloy.bucklingClass().name()),

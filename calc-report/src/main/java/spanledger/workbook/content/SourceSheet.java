@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
 import spanledger.action.Figure;
 import spanledger.job.Job;
 import spanledger.material.Alloy;
@@ -46,7 +47,18 @@ final class SourceSheet {
     }
     job.combinations()
         .templates()
-        .forEach(t -> uses.add(new Use(t.source(), "Combinations", t.name())));
+        .forEach(
+            t -> {
+              uses.add(new Use(t.source(), "Combinations", t.name()));
+              new TreeMap<>(t.factors())
+                  .forEach(
+                      (category, factor) ->
+                          uses.add(
+                              new Use(
+                                  factor.source(),
+                                  "Combinations",
+                                  t.name() + ", factor on " + category.words())));
+            });
     Set<Alloy> alloys = new LinkedHashSet<>();
     job.frame().members().forEach(m -> alloys.add(m.alloy()));
     alloys.forEach(a -> uses.add(new Use(a.source(), "Alloys", a.designation())));
