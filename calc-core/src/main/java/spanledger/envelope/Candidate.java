@@ -1,5 +1,6 @@
 package spanledger.envelope;
 
+import java.util.Comparator;
 import spanledger.action.MovingLoad;
 
 /**
@@ -10,4 +11,9 @@ import spanledger.action.MovingLoad;
  * @param place which of the evenly spaced places on the lane
  * @param bound at least the size of the effect there
  */
-record Candidate(CombinedState state, MovingLoad.Lane lane, int place, double bound) {}
+record Candidate(CombinedState state, MovingLoad.Lane lane, int place, double bound) {
+
+  /** Candidates with the highest bound first. */
+  static final Comparator<Candidate> HIGHEST_FIRST =
+      Comparator.comparingDouble(Candidate::bound).reversed();
+}

@@ -1,5 +1,6 @@
 package spanledger.envelope;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -53,7 +54,7 @@ final class DeflectionBounds {
   }
 
   /** Adds the places of a combination's moving load that may govern the target. */
-  void addTo(List<Candidate> candidates, DeflectionTarget target, CombinedState state) {
+  void addTo(Collection<Candidate> candidates, DeflectionTarget target, CombinedState state) {
     Combination.MovingTerm term = state.combination().moving().orElseThrow();
     double factor = Math.abs(state.combination().factor(term));
     double base =

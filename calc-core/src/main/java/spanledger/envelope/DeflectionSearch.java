@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.Set;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
@@ -20,8 +21,8 @@ import spanledger.frame.Vector;
  * Finds the worst deflection of floor members from the line between their ends, and the farthest
  * movement of rails and posts, under serviceability combinations.
  *
- * <p>Cuts are tried at quarters of every segment; the worst is then refined to the millimetre, and
- * so are the places of moving loads.
+ * <p>Cuts are tried at quarters of every segment; the worst is then refined to a few millimetres,
+ * and so are the places of moving loads.
  */
 final class DeflectionSearch {
 
@@ -126,11 +127,11 @@ final class DeflectionSearch {
   private void tryMoving(List<CombinedState> states) {
     DeflectionBounds bounds = new DeflectionBounds(responses, deflection, places);
     for (DeflectionTarget target : targets) {
-      List<Candidate> candidates = new ArrayList<>();
+      PriorityQueue<Candidate> candidates = new PriorityQueue<>(Candidate.HIGHEST_FIRST);
       states.forEach(state -> bounds.addTo(candidates, target, state));
-      candidates.sort((a, b) -> Double.compare(b.bound(), a.bound()));
       Set<String> refined = new HashSet<>();
-      for (Candidate candidate : candidates) {
+      while (!candidates.isEmpty()) {
+        Candidate candidate = candidates.remove();
         if (candidate.bound() < NEAR * target.worst()) {
           break;
         }

@@ -1,6 +1,9 @@
 package spanledger.envelope;
 
-/** The places on a segment at which a moving load is tried before refinement: evenly spaced, both ends included. */
+/**
+ * The places on a segment at which a moving load is tried before refinement: evenly spaced, both
+ * ends included.
+ */
 final class LanePlaces {
 
   /**

@@ -130,9 +130,7 @@ final class ReactionSearch {
             at -> stand(extreme, fixed, ofFixed, influence, lane, LanePlaces.within(length, at));
         stand(extreme, fixed, ofFixed, influence, lane, places.at(length, trial.place()));
         PlaceRefinement.overMillimetres(
-            places.before(length, trial.place()),
-            places.after(length, trial.place()),
-            stand);
+            places.before(length, trial.place()), places.after(length, trial.place()), stand);
       }
     }
   }

@@ -1,6 +1,7 @@
 package spanledger.envelope;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -46,7 +47,7 @@ final class StrengthBounds {
 
   /** Adds the places of a combination's moving load that may govern the target. */
   void addTo(
-      List<Candidate> candidates,
+      Collection<Candidate> candidates,
       StrengthTarget target,
       StrengthMeasure measure,
       CombinedState state) {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.Set;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
@@ -52,7 +53,8 @@ final class StrengthSearch {
   /**
    * @param places the places tried before refinement
    */
-  StrengthSearch(Responses responses, PostBases bases, ResistanceFactors factors, LanePlaces places) {
+  StrengthSearch(
+      Responses responses, PostBases bases, ResistanceFactors factors, LanePlaces places) {
     this.responses = responses;
     this.frame = responses.frame();
     this.places = places;
@@ -172,13 +174,12 @@ final class StrengthSearch {
       Set<String> refined = new HashSet<>();
       for (StrengthMeasure measure : RANKED) {
         if (target.measures().contains(measure)) {
-          List<Candidate> candidates = new ArrayList<>();
+          PriorityQueue<Candidate> candidates = new PriorityQueue<>(Candidate.HIGHEST_FIRST);
           for (CombinedState state : states) {
             if (target.covers(state.combination())) {
               bounds.addTo(candidates, target, measure, state);
             }
           }
-          candidates.sort((a, b) -> Double.compare(b.bound(), a.bound()));
           workOut(target, measure, candidates, refined);
         }
       }
@@ -189,9 +190,10 @@ final class StrengthSearch {
   private void workOut(
       StrengthTarget target,
       StrengthMeasure measure,
-      List<Candidate> candidates,
+      PriorityQueue<Candidate> candidates,
       Set<String> refined) {
-    for (Candidate candidate : candidates) {
+    while (!candidates.isEmpty()) {
+      Candidate candidate = candidates.remove();
       if (candidate.bound() < NEAR * target.worst(measure)) {
         return;
       }

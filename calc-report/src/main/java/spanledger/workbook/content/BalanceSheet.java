@@ -32,6 +32,7 @@ final class BalanceSheet {
   private static final double ALLOWED_FORCE = 1e-4;
 
   private static final double ALLOWED_MOMENT = 1e-1;
+  private static final String HELD = "held";
   private static final String LEFT_OVER = "left over";
   private static final String VERDICT = "verdict";
   private static final String[] LEFT = {"ΔF_X", "ΔF_Y", "ΔF_Z", "ΔM_X", "ΔM_Y", "ΔM_Z"};
@@ -44,6 +45,7 @@ final class BalanceSheet {
   private final MovementSheet movements;
   private final NodeSheet nodes;
   private final Map<String, Integer> supportOf = new HashMap<>();
+  private double greatestHeld;
   private final DataCells reactions;
   private final DataCells proof;
 
@@ -93,10 +95,34 @@ final class BalanceSheet {
         for (Freedom freedom : Freedom.values()) {
           row.add(reaction(one, support, freedom));
         }
+        row.add(held(one, support));
         rows.add(row);
       }
     }
-    return sheet.add(new DataTable("Reactions", columns(REACTIONS), rows));
+    return sheet.add(new DataTable("Reactions", withHeld(columns(REACTIONS)), rows));
+  }
+
+  private static List<Column> withHeld(List<Column> columns) {
+    List<Column> all = new ArrayList<>(columns);
+    all.add(Column.number(HELD, "movement of what is held, summed up", Dimension.NONE));
+    return all;
+  }
+
+  /** What is held must not move. */
+  private LedgerCell held(KeptCases.Kept one, Support support) {
+    List<String> terms = new ArrayList<>();
+    double value = 0;
+    for (Freedom freedom : Freedom.values()) {
+      if (support.restraint(freedom) instanceof Restraint.Fixed) {
+        NumberAt movement = movements.number(one, support.node(), freedom);
+        terms.add("ABS(" + movement.from(sheet.name()) + ")");
+        value += Math.abs(movement.value());
+      }
+    }
+    greatestHeld = Math.max(greatestHeld, value);
+    return terms.isEmpty()
+        ? LedgerCell.blank()
+        : LedgerCell.residual(String.join("+", terms), value);
   }
 
   private LedgerCell reaction(KeptCases.Kept one, Support support, Freedom freedom) {
@@ -184,6 +210,7 @@ final class BalanceSheet {
                   Outcome.BALANCED,
                   Outcome.NOT_BALANCED)));
     }
+    worst.add(heldRow(greatestHeld));
     return sheet.add(
         new DataTable(
             "Greatest left over",
@@ -194,6 +221,19 @@ final class BalanceSheet {
                     .withSource(Source.declared("far below any load, above rounding")),
                 Column.text(VERDICT, 16)),
             worst));
+  }
+
+  private List<LedgerCell> heldRow(double greatest) {
+    String range = reactions.column(HELD).from(sheet.name());
+    return List.of(
+        LedgerCell.text("movements of held nodes, mm and rad"),
+        LedgerCell.live("MAX(" + range + ")", greatest),
+        LedgerCell.given(0),
+        LedgerCell.judged(
+            "{" + LEFT_OVER + "}<={allowed}",
+            greatest <= 0,
+            Outcome.BALANCED,
+            Outcome.NOT_BALANCED));
   }
 
   private List<Column> columns(String[] symbols) {

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import spanledger.action.ActionCategory;
 import spanledger.action.CombinationTemplate;
 import spanledger.action.Figure;
+import spanledger.action.RuleSet;
 import spanledger.action.SelfWeight;
 import spanledger.job.FigureOverride;
 import spanledger.job.Job;
@@ -127,25 +128,31 @@ final class FigureSheet {
             "factor on resistance",
             factors.factor(),
             Dimension.NONE,
-            job.rules()
-                .find(spanledger.action.RuleSet.RESISTANCE_FACTOR)
-                .map(Figure::source)
-                .orElse(notGiven)));
+            job.rules().find(RuleSet.RESISTANCE_FACTOR).map(Figure::source).orElse(notGiven)));
     figures.add(
         constant(
             "γ_M",
             "divisor of resistance",
             factors.divisor(),
             Dimension.NONE,
-            job.rules()
-                .find(spanledger.action.RuleSet.RESISTANCE_DIVISOR)
-                .map(Figure::source)
-                .orElse(notGiven)));
+            job.rules().find(RuleSet.RESISTANCE_DIVISOR).map(Figure::source).orElse(notGiven)));
     figures.add(limit("β3_int A", "inner walls, class A", WallLimits.CLASS_A.inner()));
     figures.add(limit("β3_out A", "outstands, class A", WallLimits.CLASS_A.outstand()));
     figures.add(limit("β3_int B", "inner walls, class B", WallLimits.CLASS_B.inner()));
     figures.add(limit("β3_out B", "outstands, class B", WallLimits.CLASS_B.outstand()));
-    write(sheet, "Constants and limits", figures, figures.stream().map(Figure::note).toList());
+    Map<String, String> sameAs = new HashMap<>();
+    if (numbers.containsKey(RuleSet.RESISTANCE_FACTOR)) {
+      sameAs.put("φ_R", RuleSet.RESISTANCE_FACTOR);
+    }
+    if (numbers.containsKey(RuleSet.RESISTANCE_DIVISOR)) {
+      sameAs.put("γ_M", RuleSet.RESISTANCE_DIVISOR);
+    }
+    write(
+        sheet,
+        "Constants and limits",
+        figures,
+        figures.stream().map(Figure::note).toList(),
+        sameAs);
   }
 
   private static Figure limit(String id, String words, double value) {
@@ -158,12 +165,26 @@ final class FigureSheet {
   }
 
   private void write(LedgerSheet sheet, String title, List<Figure> figures, List<String> notes) {
+    write(sheet, title, figures, notes, Map.of());
+  }
+
+  /**
+   * Writes a table of figures.
+   *
+   * @param sameAs figures that are another figure under the symbol of a formula, by id
+   */
+  private void write(
+      LedgerSheet sheet,
+      String title,
+      List<Figure> figures,
+      List<String> notes,
+      Map<String, String> sameAs) {
     List<Column> columns =
         List.of(
             Column.text("figure", 34),
             Column.wrapped("what it is", 34),
             Column.text("as given", 12),
-            Column.number(VALUE, "core units", Dimension.NONE),
+            Column.mixed(VALUE, "core units"),
             Column.text("unit", 9),
             Column.wrapped("source", 44),
             Column.text("confidence", 36),
@@ -176,7 +197,9 @@ final class FigureSheet {
               LedgerCell.text(f.id()),
               LedgerCell.text(f.words()),
               LedgerCell.text(f.text()),
-              LedgerCell.given(f.value()),
+              sameAs.containsKey(f.id())
+                  ? LedgerCell.linked(number(sameAs.get(f.id())))
+                  : LedgerCell.given(f.value()),
               LedgerCell.text(f.dimension().coreUnit()),
               LedgerCell.text(f.source().citation()),
               LedgerCell.text(f.source().confidence().words()),

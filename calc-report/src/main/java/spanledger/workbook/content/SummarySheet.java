@@ -23,6 +23,12 @@ import spanledger.workbook.layout.Outcome;
 /** Every verdict with its live utilisation, and what was not checked. */
 final class SummarySheet {
 
+  private static final List<String> PROOFS =
+      List.of(
+          "greatest force left over, N",
+          "greatest moment left over, N·mm",
+          "greatest movement of held nodes");
+
   private static final String USED = "utilisation";
   private static final String VERDICT = "verdict";
 
@@ -65,17 +71,16 @@ final class SummarySheet {
                 Column.text("on", 22),
                 Column.text(" ", 12),
                 Column.text(VERDICT, 16),
-                Column.text("why", 30)),
+                Column.wrapped("why", 34)),
             rows));
   }
 
   private static void writeProof(LedgerSheet sheet, BalanceSheet balance) {
     List<List<LedgerCell>> rows = new ArrayList<>();
-    for (int row = 0; row < 2; row++) {
+    for (int row = 0; row < PROOFS.size(); row++) {
       rows.add(
           List.of(
-              LedgerCell.text(
-                  "greatest " + (row == 0 ? "force, N" : "moment, N·mm") + " left over"),
+              LedgerCell.text(PROOFS.get(row)),
               LedgerCell.text("all nodes and cases"),
               LedgerCell.linked(balance.leftOver(row)),
               new LedgerCell.LiveText(
