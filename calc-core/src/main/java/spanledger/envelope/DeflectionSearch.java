@@ -81,7 +81,14 @@ final class DeflectionSearch {
         } else {
           Instance instance = new Instance(combination, Optional.empty());
           targets.forEach(
-              t -> tryCuts(t, instance, state.movements(), state.endForces(), state.loads()));
+              t ->
+                  tryCuts(
+                      t,
+                      frame.segmentsOf(t.member()),
+                      instance,
+                      state.movements(),
+                      state.endForces(),
+                      state.loads()));
         }
       }
     }
@@ -100,14 +107,19 @@ final class DeflectionSearch {
     return findings;
   }
 
-  private double tryCuts(
+  /** The worst cut of the segments looked at, and the deflection there, mm. */
+  private record Look(Station where, double deflection) {}
+
+  private Look tryCuts(
       DeflectionTarget target,
+      List<Segment> segments,
       Instance instance,
       double[] movements,
       double[] endForces,
       List<List<WeightedLoad>> loads) {
-    double worst = 0;
-    for (Segment segment : frame.segmentsOf(target.member())) {
+    Station where = new Station(segments.get(0), 0);
+    double worst = -1;
+    for (Segment segment : segments) {
       double length = responses.analysis().model(segment).length();
       for (double part : CUTS) {
         double x = part * length;
@@ -118,10 +130,13 @@ final class DeflectionSearch {
         if (found > target.worst()) {
           target.offer(found, instance, new Station(segment, x));
         }
-        worst = Math.max(worst, found);
+        if (found > worst) {
+          worst = found;
+          where = new Station(segment, x);
+        }
       }
     }
-    return worst;
+    return new Look(where, worst);
   }
 
   private void tryMoving(List<CombinedState> states) {
@@ -145,20 +160,25 @@ final class DeflectionSearch {
     MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
     double length = responses.analysis().model(lane.segment()).length();
     int place = candidate.place();
-    double found = tryStanding(target, moved, places.at(length, place));
+    Look look =
+        tryStanding(target, frame.segmentsOf(target.member()), moved, places.at(length, place));
     String around =
         candidate.state().combination().name() + lane.segment().index() + "|" + place / 2;
-    if (found >= NEAR * target.worst() && refined.add(around)) {
+    if (look.deflection() >= NEAR * target.worst() && refined.add(around)) {
+      // The worst place is looked for where the deflection is worst already.
+      List<Segment> there = List.of(look.where().segment());
       PlaceRefinement.overMillimetres(
           places.before(length, place),
           places.after(length, place),
-          at -> tryStanding(target, moved, LanePlaces.within(length, at)));
+          at -> tryStanding(target, there, moved, LanePlaces.within(length, at)).deflection());
     }
   }
 
-  private double tryStanding(DeflectionTarget target, MemberState moved, double at) {
+  private Look tryStanding(
+      DeflectionTarget target, List<Segment> segments, MemberState moved, double at) {
     moved.standAt(at);
-    return tryCuts(target, moved.instance(), moved.movements(), moved.endForces(), moved.loads());
+    return tryCuts(
+        target, segments, moved.instance(), moved.movements(), moved.endForces(), moved.loads());
   }
 
   private void refineCut(DeflectionTarget target) {
