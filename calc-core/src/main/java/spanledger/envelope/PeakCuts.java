@@ -12,8 +12,10 @@ import spanledger.section.SectionProperties;
  * The cuts of a segment at which a sum of normal stresses, or a shear, may peak.
  *
  * <p>They are the ends, both sides of every place where a load begins, ends or stands, and between
- * these the places where the slope of ±N/A ± M_y/W_y ± M_z/W_z is zero for any signs. Between loads
- * that vary linearly the slope is at most quadratic, so three samples give it exactly.
+ * these the places where the slope of ±N/A ± M_y/W_y ± M_z/W_z, with or without N, is zero for any
+ * signs. Between loads that vary linearly the slope is at most quadratic, so three samples give it
+ * exactly. Where the shear stress changes and is not small beside the normal stress, the equivalent
+ * stress may peak between these; there, evenly spaced cuts are added.
  */
 final class PeakCuts {
 
@@ -21,7 +23,12 @@ final class PeakCuts {
    * A cut just past a point load, mm: too near to change any force, too far for a spreadsheet,
    * which compares 14 digits or so, to take it for the load's own place.
    */
-  private static final double JUST_PAST = 1e-6;
+  static final double JUST_PAST = 1e-6;
+
+  /** Change of 3τ², per σ², from which on it may shift the peak of the equivalent stress. */
+  private static final double NOTABLE = 1e-3;
+
+  private static final int EVEN = 8;
 
   private static final double[] SAMPLES = {0.25, 0.5, 0.75};
   private static final int[][] SIGNS = {{1, 1}, {1, -1}, {-1, 1}, {-1, -1}};
@@ -69,25 +76,52 @@ final class PeakCuts {
     SectionProperties section = model.segment().member().section().properties();
     double span = end - start;
     int at = model.segment().index() * SegmentModel.ENDS;
+    double greatestNormal = 0;
+    double greatestShear = 0;
+    double leastShear = Double.POSITIVE_INFINITY;
     for (int i = 0; i < SAMPLES.length; i++) {
       cuts.at(endForces, at, loads, start + SAMPLES[i] * span, forces, 0);
+      greatestNormal = Math.max(greatestNormal, normal(section));
+      greatestShear = Math.max(greatestShear, shear(section));
+      leastShear = Math.min(leastShear, shear(section));
       axial[i] = forces[0] / section.area();
       aboutY[i] = forces[2] / section.elasticModulusY();
       aboutZ[i] = -forces[1] / section.elasticModulusZ();
+    }
+    double change = 3 * (greatestShear * greatestShear - leastShear * leastShear);
+    if (change > NOTABLE * greatestNormal * greatestNormal) {
+      for (int i = 1; i < EVEN; i++) {
+        found.add(start + span * i / EVEN);
+      }
     }
     // N is at most quadratic, so its slope is linear in the part t of the span.
     double bend = 8 * (axial[0] - 2 * axial[1] + axial[2]);
     double slopeAtStart = 2 * (axial[2] - axial[0]) - bend;
     double[] slope = new double[SAMPLES.length];
-    for (int[] sign : SIGNS) {
-      for (int i = 0; i < SAMPLES.length; i++) {
-        slope[i] =
-            (slopeAtStart + 2 * bend * SAMPLES[i]) / span
-                + sign[0] * aboutY[i]
-                + sign[1] * aboutZ[i];
+    boolean axialChanges = bend != 0 || slopeAtStart != 0;
+    for (int withAxial = axialChanges ? 1 : 0; withAxial >= 0; withAxial--) {
+      for (int[] sign : SIGNS) {
+        for (int i = 0; i < SAMPLES.length; i++) {
+          slope[i] =
+              withAxial * (slopeAtStart + 2 * bend * SAMPLES[i]) / span
+                  + sign[0] * aboutY[i]
+                  + sign[1] * aboutZ[i];
+        }
+        addRoots(slope, start, span, found);
       }
-      addRoots(slope, start, span, found);
     }
+  }
+
+  private double normal(SectionProperties section) {
+    return Math.abs(forces[0]) / section.area()
+        + Math.abs(forces[4]) / section.elasticModulusY()
+        + Math.abs(forces[5]) / section.elasticModulusZ();
+  }
+
+  private double shear(SectionProperties section) {
+    return Math.abs(forces[1]) / section.peakShearAreaY()
+        + Math.abs(forces[2]) / section.peakShearAreaZ()
+        + Math.abs(forces[3]) / section.torsionModulus();
   }
 
   /** Adds the zeros of the quadratic through the three samples. */

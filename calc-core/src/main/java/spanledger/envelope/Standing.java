@@ -1,6 +1,7 @@
 package spanledger.envelope;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import spanledger.action.MovingLoad;
 import spanledger.action.SegmentLoad;
 
@@ -23,8 +24,12 @@ public record Standing(MovingLoad load, MovingLoad.Lane lane, double at) {
     return load.name() + " at " + place();
   }
 
-  /** The place in words. */
+  /** The place in words, to a thousandth of a millimetre, so that places differ in words, too. */
   public String place() {
-    return lane.segment().name() + ", " + String.format(Locale.ROOT, "%.0f mm", at);
+    BigDecimal rounded = BigDecimal.valueOf(at).setScale(3, RoundingMode.HALF_EVEN);
+    return lane.segment().name()
+        + ", "
+        + (rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString())
+        + " mm";
   }
 }

@@ -17,7 +17,7 @@ import spanledger.frame.Segment;
 /**
  * Bounds on stresses under moving loads at evenly spaced places: the stress under the fixed part
  * plus the stress under the load alone, at the ends and the middle of each segment and under the
- * load.
+ * load and just past it.
  */
 final class StrengthBounds {
 
@@ -88,6 +88,7 @@ final class StrengthBounds {
           }
           if (isLoaded) {
             look(stresses, segment, at, endForces, loads);
+            look(stresses, segment, at + PeakCuts.JUST_PAST, endForces, loads);
           }
         }
         all[lane][place] = stresses;

@@ -170,7 +170,7 @@ final class StrengthSearch {
   private void tryMoving(List<CombinedState> states) {
     StrengthBounds bounds = new StrengthBounds(responses, checks, places);
     for (StrengthTarget target : targets) {
-      // A place refined for one measure has been looked at for all, so it is not refined twice.
+      // A stretch refined for one measure has been looked at for all, so it is not refined twice.
       Set<String> refined = new HashSet<>();
       for (StrengthMeasure measure : RANKED) {
         if (target.measures().contains(measure)) {
@@ -202,12 +202,17 @@ final class StrengthSearch {
       double length = lane.segment().length();
       int place = candidate.place();
       double found = tryStanding(target, measure, moved, places.at(length, place));
-      String around = candidate.state().combination().name() + lane.segment().index();
-      if (found >= NEAR * target.worst(measure) && refined.add(around + "|" + place / 2)) {
-        PlaceRefinement.overMillimetres(
-            places.before(length, place),
-            places.after(length, place),
-            at -> tryStanding(target, measure, moved, LanePlaces.within(length, at)));
+      String around = candidate.state().combination().name() + lane.segment().index() + "|";
+      if (found >= NEAR * target.worst(measure)) {
+        boolean before = refined.add(around + place);
+        boolean after = refined.add(around + (place + 1));
+        if (before || after) {
+          double here = places.at(length, place);
+          PlaceRefinement.overMillimetres(
+              before ? places.before(length, place) : here,
+              after ? places.after(length, place) : here,
+              at -> tryStanding(target, measure, moved, LanePlaces.within(length, at)));
+        }
       }
     }
   }

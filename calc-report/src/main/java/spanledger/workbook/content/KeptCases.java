@@ -118,7 +118,8 @@ final class KeptCases {
   }
 
   private static String key(Standing standing) {
-    return standing.load().name() + "|" + standing.lane().segment().index() + "|" + standing.at();
+    // Places that differ by less than the words tell are one case.
+    return standing.words();
   }
 
   /** All cases in order. */

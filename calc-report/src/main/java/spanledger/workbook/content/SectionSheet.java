@@ -91,7 +91,7 @@ final class SectionSheet {
     List<Column> columns =
         List.of(
             Column.text("alloy", 18),
-            Column.text("thickness", 14),
+            Column.text("thickness", 24),
             Column.number("f_o", "0.2 % proof strength", Dimension.STRESS),
             Column.number("f_u", "ultimate strength", Dimension.STRESS),
             Column.text("buckling class", 14),
