@@ -114,14 +114,20 @@ final class StrengthSearch {
     Instance instance = new Instance(state.combination(), Optional.empty());
     for (StrengthTarget target : targets) {
       if (target.covers(state.combination())) {
-        tryCuts(target, instance, state.endForces(), state.loads());
+        tryCuts(
+            target,
+            frame.segmentsOf(target.member()),
+            instance,
+            state.endForces(),
+            state.loads());
       }
     }
   }
 
-  /** Looks at every cut of the target where a stress may peak. */
+  /** Looks at every cut of some segments of the target where a stress may peak. */
   private void tryCuts(
       StrengthTarget target,
+      List<Segment> segments,
       Instance instance,
       double[] endForces,
       List<List<WeightedLoad>> loads) {
@@ -131,7 +137,7 @@ final class StrengthSearch {
       tryCut(target, instance, station.segment(), station.x(), endForces, loads.get(segment));
       return;
     }
-    for (Segment segment : frame.segmentsOf(target.member())) {
+    for (Segment segment : segments) {
       List<WeightedLoad> own = loads.get(segment.index());
       for (double x : peaks.of(responses.analysis().model(segment), endForces, own)) {
         tryCut(target, instance, segment, x, endForces, own);
@@ -201,33 +207,53 @@ final class StrengthSearch {
       MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
       double length = lane.segment().length();
       int place = candidate.place();
-      double found = tryStanding(target, measure, moved, places.at(length, place));
+      Optional<StrengthFinding> found =
+          tryStanding(
+              target,
+              frame.segmentsOf(target.member()),
+              measure,
+              moved,
+              places.at(length, place));
       String around = candidate.state().combination().name() + lane.segment().index() + "|";
-      if (found >= NEAR * target.worst(measure)) {
+      if (value(found) >= NEAR * target.worst(measure)) {
         boolean before = refined.add(around + place);
         boolean after = refined.add(around + (place + 1));
         if (before || after) {
           double here = places.at(length, place);
+          // The worst place is looked for where the stress is worst already.
+          List<Segment> there =
+              found.map(f -> List.of(f.governing().station().segment())).orElse(List.of());
           PlaceRefinement.overMillimetres(
               before ? places.before(length, place) : here,
               after ? places.after(length, place) : here,
-              at -> tryStanding(target, measure, moved, LanePlaces.within(length, at)));
+              at ->
+                  value(
+                      tryStanding(
+                          target, there, measure, moved, LanePlaces.within(length, at))));
         }
       }
     }
   }
 
+  private static double value(Optional<StrengthFinding> found) {
+    return found.map(f -> f.governing().value()).orElse(-1.0);
+  }
+
   /**
-   * Puts the load at a place, looks at all cuts of the target, and returns the greatest value of
-   * the measure.
+   * Puts the load at a place, looks at all cuts of some segments of the target, and returns the
+   * worst of the measure.
    */
-  private double tryStanding(
-      StrengthTarget target, StrengthMeasure measure, MemberState moved, double at) {
+  private Optional<StrengthFinding> tryStanding(
+      StrengthTarget target,
+      List<Segment> segments,
+      StrengthMeasure measure,
+      MemberState moved,
+      double at) {
     moved.standAt(at);
     StrengthTarget here =
         new StrengthTarget(target.member(), target.scope(), target.measures(), target.only());
-    tryCuts(here, moved.instance(), moved.endForces(), moved.loads());
+    tryCuts(here, segments, moved.instance(), moved.endForces(), moved.loads());
     here.found().forEach(target::offer);
-    return here.worst(measure);
+    return here.found().stream().filter(f -> f.measure() == measure).findFirst();
   }
 }
