@@ -115,11 +115,7 @@ final class StrengthSearch {
     for (StrengthTarget target : targets) {
       if (target.covers(state.combination())) {
         tryCuts(
-            target,
-            frame.segmentsOf(target.member()),
-            instance,
-            state.endForces(),
-            state.loads());
+            target, frame.segmentsOf(target.member()), instance, state.endForces(), state.loads());
       }
     }
   }
@@ -209,11 +205,7 @@ final class StrengthSearch {
       int place = candidate.place();
       Optional<StrengthFinding> found =
           tryStanding(
-              target,
-              frame.segmentsOf(target.member()),
-              measure,
-              moved,
-              places.at(length, place));
+              target, frame.segmentsOf(target.member()), measure, moved, places.at(length, place));
       String around = candidate.state().combination().name() + lane.segment().index() + "|";
       if (value(found) >= NEAR * target.worst(measure)) {
         boolean before = refined.add(around + place);
@@ -227,9 +219,7 @@ final class StrengthSearch {
               before ? places.before(length, place) : here,
               after ? places.after(length, place) : here,
               at ->
-                  value(
-                      tryStanding(
-                          target, there, measure, moved, LanePlaces.within(length, at))));
+                  value(tryStanding(target, there, measure, moved, LanePlaces.within(length, at))));
         }
       }
     }

@@ -1,5 +1,7 @@
 package spanledger.workbook.content;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -36,7 +38,7 @@ final class LoadSheet {
   private static final Source WHOLE = Source.declared("start of the segment");
   private static final Source EXTENT =
       Source.derived("Extent of the floor over the segment, from the nodes");
-  private static final String FOUND = "place found by search";
+  private static final String FOUND = "the search over all places";
 
   /** A load with the case it belongs to. */
   private record Owned(KeptCases.Kept kept, SegmentLoad load) {}
@@ -48,6 +50,7 @@ final class LoadSheet {
   private final FigureSheet figures;
   private final Map<Integer, NumberAt> ownWeights = new LinkedHashMap<>();
   private final Map<LoadOrigin.AreaShare, NumberAt> areaShares = new LinkedHashMap<>();
+  private final Map<String, NumberAt> givenSizes = new LinkedHashMap<>();
   private final IdentityHashMap<SegmentLoad, LoadCells> cells = new IdentityHashMap<>();
 
   private LoadSheet(
@@ -81,6 +84,7 @@ final class LoadSheet {
     }
     loads.writeOwnWeights();
     loads.writeAreaShares(all);
+    loads.writeGivenSizes(all);
     loads.writeLoads(all);
     return loads;
   }
@@ -233,35 +237,76 @@ final class LoadSheet {
   private InputCell size(SegmentLoad load, double value) {
     if (load.origin() instanceof LoadOrigin.Notional notional) {
       NumberAt fraction = figures.number(RuleSet.NOTIONAL_SWAY);
-      return vertical(load, notional.vertical(), value / notional.fraction())
-              instanceof InputCell.Linked base
-          ? new Sums(sheet.name())
-              .plusProduct(fraction, base.target())
-              .input("notional sway × vertical load")
-          : InputCell.live(
-              fraction.from(sheet.name()) + "*" + exact(value / fraction.value()),
-              value,
-              "notional sway × vertical load given in the job");
+      NumberAt base = vertical(load, notional.vertical(), value / notional.fraction());
+      return new Sums(sheet.name())
+          .plusProduct(fraction, base)
+          .input("notional sway × vertical load");
     }
-    return vertical(load, load.origin(), value);
+    return InputCell.shown(vertical(load, load.origin(), value));
   }
 
-  private InputCell vertical(SegmentLoad load, LoadOrigin origin, double value) {
+  private NumberAt vertical(SegmentLoad load, LoadOrigin origin, double value) {
     if (origin instanceof LoadOrigin.OwnWeight) {
-      return InputCell.shown(
-          Required.of(ownWeights.get(load.segment().index()), "The weight of a segment"));
+      return Required.of(ownWeights.get(load.segment().index()), "The weight of a segment");
     }
     if (origin instanceof LoadOrigin.AreaShare share) {
-      return InputCell.shown(Required.of(areaShares.get(share), "The share of an area load"));
+      return Required.of(areaShares.get(share), "The share of an area load");
     }
     if (origin instanceof LoadOrigin.Given given && figures.ids().contains(given.what())) {
-      return InputCell.shown(figures.number(given.what()));
+      return figures.number(given.what());
     }
-    return InputCell.literal(value, JOB);
+    return Required.of(givenSizes.get(sizeKey(load, value)), "The size of a load");
   }
 
-  private static String exact(double value) {
-    return new java.math.BigDecimal(value).round(new java.math.MathContext(15)).toString();
+  /** Sizes that the job gives itself, so that loads and their notional sway refer to one cell. */
+  private void writeGivenSizes(List<Owned> all) {
+    Map<String, List<LedgerCell>> rows = new LinkedHashMap<>();
+    for (Owned owned : all) {
+      if (owned.load().origin() instanceof LoadOrigin.Given given
+          && !figures.ids().contains(given.what())) {
+        SegmentLoad load = owned.load();
+        double[] sizes =
+            load instanceof SegmentLoad.Distributed d
+                ? new double[] {d.intensityFrom(), d.intensityTo()}
+                : new double[] {((SegmentLoad.Point) load).force()};
+        for (double size : sizes) {
+          rows.putIfAbsent(
+              sizeKey(load, size),
+              List.of(
+                  LedgerCell.text(owned.kept().name()),
+                  LedgerCell.text(load.segment().name()),
+                  LedgerCell.text(
+                      load instanceof SegmentLoad.Point ? "force, N" : "intensity, N/mm"),
+                  LedgerCell.given(size)));
+        }
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    DataCells table =
+        sheet.add(
+            new DataTable(
+                "Sizes given in the job",
+                List.of(
+                    Column.text("case", 34),
+                    Column.text("segment", 22),
+                    Column.text("kind", 24),
+                    Column.mixed("size", "core units").withSource(JOB)),
+                List.copyOf(rows.values())));
+    int row = 0;
+    for (String key : rows.keySet()) {
+      givenSizes.put(key, table.number(row++, "size"));
+    }
+  }
+
+  /** A notional load's base size is worked out again, so sizes are told apart to nine digits. */
+  private static String sizeKey(SegmentLoad load, double size) {
+    return load.segment().index()
+        + "|"
+        + (load instanceof SegmentLoad.Point)
+        + "|"
+        + new BigDecimal(size).round(new MathContext(9));
   }
 
   private ProcedureCells writeDirections(
