@@ -1,11 +1,13 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.MovingLoad;
@@ -144,33 +146,57 @@ final class DeflectionSearch {
     for (DeflectionTarget target : targets) {
       PriorityQueue<Candidate> candidates = new PriorityQueue<>(Candidate.HIGHEST_FIRST);
       states.forEach(state -> bounds.addTo(candidates, target, state));
-      Set<String> refined = new HashSet<>();
+      List<Tried> tried = new ArrayList<>();
       while (!candidates.isEmpty()) {
         Candidate candidate = candidates.remove();
         if (candidate.bound() < NEAR * target.worst()) {
           break;
         }
-        tryPlace(target, candidate, refined);
+        MovingLoad.Lane lane = candidate.lane();
+        double at = places.at(lane.segment().length(), candidate.place());
+        Look look =
+            tryStanding(
+                target,
+                frame.segmentsOf(target.member()),
+                new MemberState(responses, candidate.state(), lane, target.member()),
+                at);
+        tried.add(new Tried(candidate, look.where().segment(), look.deflection()));
+      }
+      tried.sort(Comparator.comparingDouble(Tried::value).reversed());
+      Set<String> refined = new HashSet<>();
+      for (Tried one : tried) {
+        if (one.value() >= NEAR * target.worst()) {
+          refine(target, one, refined);
+        }
       }
     }
   }
 
-  private void tryPlace(DeflectionTarget target, Candidate candidate, Set<String> refined) {
+  /** Narrows the place down on the stretches beside it that have not been looked at before. */
+  private void refine(DeflectionTarget target, Tried tried, Set<String> refined) {
+    Candidate candidate = tried.candidate();
     MovingLoad.Lane lane = candidate.lane();
-    MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
-    double length = responses.analysis().model(lane.segment()).length();
     int place = candidate.place();
-    Look look =
-        tryStanding(target, frame.segmentsOf(target.member()), moved, places.at(length, place));
-    String around =
-        candidate.state().combination().name() + lane.segment().index() + "|" + place / 2;
-    if (look.deflection() >= NEAR * target.worst() && refined.add(around)) {
-      // The worst place is looked for where the deflection is worst already.
-      List<Segment> there = List.of(look.where().segment());
-      PlaceRefinement.overMillimetres(
-          places.before(length, place),
-          places.after(length, place),
-          at -> tryStanding(target, there, moved, LanePlaces.within(length, at)).deflection());
+    String around = candidate.state().combination().name() + lane.segment().index() + "|";
+    boolean before = refined.add(around + place);
+    boolean after = refined.add(around + (place + 1));
+    if (!before && !after) {
+      return;
+    }
+    double length = lane.segment().length();
+    double here = places.at(length, place);
+    double low = before ? places.before(length, place) : here;
+    double high = after ? places.after(length, place) : here;
+    MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
+    // The worst place is looked for where the deflection is worst already.
+    List<Segment> there = List.of(tried.segment());
+    DoubleUnaryOperator stand =
+        at -> tryStanding(target, there, moved, LanePlaces.within(length, at)).deflection();
+    double expected =
+        PlaceRefinement.expected(
+            stand.applyAsDouble(low), tried.value(), stand.applyAsDouble(high));
+    if (expected >= StrengthSearch.WORTH * target.worst()) {
+      PlaceRefinement.overMillimetres(low, high, stand);
     }
   }
 

@@ -51,4 +51,18 @@ final class PlaceRefinement {
     }
     return greatest;
   }
+
+  /**
+   * The greatest value of the parabola through three evenly spaced values, or the greatest of them
+   * if it peaks outside. Tells before the work is done how much narrowing down would find.
+   */
+  static double expected(double before, double here, double after) {
+    double greatest = Math.max(here, Math.max(before, after));
+    double bend = before - 2 * here + after;
+    if (bend >= 0 || greatest > here) {
+      return greatest;
+    }
+    double slope = (after - before) / 2;
+    return here - slope * slope / (2 * bend);
+  }
 }

@@ -1,6 +1,7 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.MovingLoad;
@@ -33,6 +35,9 @@ final class StrengthSearch {
 
   /** How near to the worst found a place must come to be worked out and refined. */
   static final double NEAR = 0.95;
+
+  /** How near to the worst found a place is expected to come for narrowing down to be worth it. */
+  static final double WORTH = 0.999;
 
   /** The measures that candidates are ranked by; walls are looked at wherever stresses are. */
   private static final List<StrengthMeasure> RANKED =
@@ -194,34 +199,61 @@ final class StrengthSearch {
       StrengthMeasure measure,
       PriorityQueue<Candidate> candidates,
       Set<String> refined) {
+    List<Tried> tried = new ArrayList<>();
     while (!candidates.isEmpty()) {
       Candidate candidate = candidates.remove();
       if (candidate.bound() < NEAR * target.worst(measure)) {
-        return;
+        break;
       }
       MovingLoad.Lane lane = candidate.lane();
-      MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
-      double length = lane.segment().length();
-      int place = candidate.place();
-      Optional<StrengthFinding> found =
-          tryStanding(
-              target, frame.segmentsOf(target.member()), measure, moved, places.at(length, place));
-      String around = candidate.state().combination().name() + lane.segment().index() + "|";
-      if (value(found) >= NEAR * target.worst(measure)) {
-        boolean before = refined.add(around + place);
-        boolean after = refined.add(around + (place + 1));
-        if (before || after) {
-          double here = places.at(length, place);
-          // The worst place is looked for where the stress is worst already.
-          List<Segment> there =
-              found.map(f -> List.of(f.governing().station().segment())).orElse(List.of());
-          PlaceRefinement.overMillimetres(
-              before ? places.before(length, place) : here,
-              after ? places.after(length, place) : here,
-              at ->
-                  value(tryStanding(target, there, measure, moved, LanePlaces.within(length, at))));
-        }
+      double at = places.at(lane.segment().length(), candidate.place());
+      tryStanding(
+              target,
+              frame.segmentsOf(target.member()),
+              measure,
+              new MemberState(responses, candidate.state(), lane, target.member()),
+              at)
+          .ifPresent(
+              f ->
+                  tried.add(
+                      new Tried(
+                          candidate, f.governing().station().segment(), f.governing().value())));
+    }
+    tried.sort(Comparator.comparingDouble(Tried::value).reversed());
+    for (Tried one : tried) {
+      if (one.value() < NEAR * target.worst(measure)) {
+        return;
       }
+      refine(target, measure, one, refined);
+    }
+  }
+
+  /** Narrows the place down on the stretches beside it that have not been looked at before. */
+  private void refine(
+      StrengthTarget target, StrengthMeasure measure, Tried tried, Set<String> refined) {
+    Candidate candidate = tried.candidate();
+    MovingLoad.Lane lane = candidate.lane();
+    int place = candidate.place();
+    String around = candidate.state().combination().name() + lane.segment().index() + "|";
+    boolean before = refined.add(around + place);
+    boolean after = refined.add(around + (place + 1));
+    if (!before && !after) {
+      return;
+    }
+    double length = lane.segment().length();
+    double here = places.at(length, place);
+    double low = before ? places.before(length, place) : here;
+    double high = after ? places.after(length, place) : here;
+    MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
+    // The worst place is looked for where the stress is worst already.
+    List<Segment> there = List.of(tried.segment());
+    DoubleUnaryOperator stand =
+        at -> value(tryStanding(target, there, measure, moved, LanePlaces.within(length, at)));
+    double expected =
+        PlaceRefinement.expected(
+            stand.applyAsDouble(low), tried.value(), stand.applyAsDouble(high));
+    if (expected >= WORTH * target.worst(measure)) {
+      PlaceRefinement.overMillimetres(low, high, stand);
     }
   }
 
