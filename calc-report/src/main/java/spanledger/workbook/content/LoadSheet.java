@@ -38,7 +38,7 @@ final class LoadSheet {
   private static final Source WHOLE = Source.declared("start of the segment");
   private static final Source EXTENT =
       Source.derived("Extent of the floor over the segment, from the nodes");
-  private static final String FOUND = "the search over all places";
+  private static final String FOUND = "place found by search";
 
   /** A load with the case it belongs to. */
   private record Owned(KeptCases.Kept kept, SegmentLoad load) {}
