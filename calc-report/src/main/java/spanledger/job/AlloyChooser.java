@@ -3,6 +3,7 @@ package spanledger.job;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Quoted;
 import spanledger.material.Alloy;

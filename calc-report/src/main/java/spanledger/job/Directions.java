@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import spanledger.action.LoadAxes;
 import spanledger.frame.Vector;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedArray;
 import spanledger.job.source.Located.LocatedNumber;

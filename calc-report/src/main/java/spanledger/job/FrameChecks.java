@@ -17,6 +17,7 @@ import spanledger.frame.Node;
 import spanledger.frame.Restraint;
 import spanledger.frame.Support;
 import spanledger.frame.Vector;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Quoted;
 

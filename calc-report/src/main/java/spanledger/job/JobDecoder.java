@@ -9,6 +9,8 @@ import spanledger.action.RuleSet;
 import spanledger.action.Surface;
 import spanledger.action.UserCase;
 import spanledger.frame.Frame;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedNumber;
 

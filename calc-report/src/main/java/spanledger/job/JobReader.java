@@ -5,7 +5,8 @@ import java.util.Optional;
 import java.util.Set;
 import spanledger.job.problem.Pointer;
 import spanledger.job.problem.ProblemLog;
-import spanledger.job.schema.JobSchema;
+import spanledger.job.reading.Reading;
+import spanledger.job.schema.PublishedSchema;
 import spanledger.job.source.JobFile;
 import spanledger.job.source.JsonTreeReader;
 import spanledger.job.source.Located;
@@ -14,7 +15,7 @@ import spanledger.job.source.Located;
 public final class JobReader {
 
   private final Tables tables;
-  private final JobSchema schema = JobSchema.load();
+  private final PublishedSchema schema = PublishedSchema.job();
 
   /**
    * A reader.

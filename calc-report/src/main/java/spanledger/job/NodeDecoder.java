@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import spanledger.frame.Node;
 import spanledger.frame.Vector;
+import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Quoted;
 import spanledger.quantity.Dimension;

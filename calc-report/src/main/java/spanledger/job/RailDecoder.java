@@ -8,6 +8,9 @@ import spanledger.action.RailKind;
 import spanledger.frame.Member;
 import spanledger.frame.MemberRole;
 import spanledger.frame.Vector;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Quoted;
 

@@ -4,6 +4,8 @@ import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.frame.Support;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
 import spanledger.section.Section;
 
 /**

@@ -5,6 +5,9 @@ import java.util.Optional;
 import spanledger.action.Surface;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.quantity.Dimension;
 

@@ -7,6 +7,7 @@ import spanledger.action.Surface;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.MemberRole;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Quoted;
 

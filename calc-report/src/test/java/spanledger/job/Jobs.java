@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import spanledger.job.problem.ProblemLog;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.JobFile;
 
 /** Job files for tests. */

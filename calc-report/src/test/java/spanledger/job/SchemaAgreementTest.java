@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spanledger.job.problem.ProblemLog;
 import spanledger.job.problem.ProblemReport;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.JobFile;
 import spanledger.quantity.Dimension;
 import spanledger.tables.QuantityReader;

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import spanledger.job.problem.Finding;
 import spanledger.job.problem.Place;
-import spanledger.job.problem.Pointer;
 import spanledger.job.problem.ProblemLog;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedObject;
@@ -31,7 +30,7 @@ final class SchemaFindings {
    * Findings for one document.
    *
    * @param schema the schema
-   * @param values all values of the document by their pointers
+   * @param values all values of the document by their pointers within it
    * @param log takes the problems
    */
   SchemaFindings(JsonNode schema, Map<String, Located> values, ProblemLog log) {
@@ -65,12 +64,12 @@ final class SchemaFindings {
   }
 
   private void reportUnknownKey(Error error) {
-    Pointer object = new Pointer(pointer(error));
+    Located object = value(pointer(error));
     String key = error.getProperty();
     Set<String> known = new TreeSet<>();
     keywordOwner(error).path("properties").fieldNames().forEachRemaining(known::add);
-    Set<String> absent = missing.getOrDefault(object.text(), Set.of());
-    Set<String> present = keys(value(object.text()));
+    Set<String> absent = missing.getOrDefault(pointer(error), Set.of());
+    Set<String> present = keys(object);
     Optional<String> meant = NearMiss.of(key, absent);
     meant.ifPresent(absent::remove);
     Set<String> free = new TreeSet<>(known);
@@ -80,9 +79,8 @@ final class SchemaFindings {
             .or(() -> NearMiss.of(key, free))
             .map(near -> "did you mean " + Quoted.text(near) + "?")
             .orElse("remove it");
-    Pointer own = object.child(key);
     log.error(
-        own,
+        object.pointer().child(key),
         keyPlace(object, key),
         new Finding(
             "the unknown key " + Quoted.text(key),
@@ -92,7 +90,7 @@ final class SchemaFindings {
 
   private void reportMissingKey(Error error, Located value) {
     String key = error.getProperty();
-    Set<String> absent = missing.getOrDefault(value.pointer().text(), Set.of());
+    Set<String> absent = missing.getOrDefault(pointer(error), Set.of());
     if (absent.remove(key)) {
       JsonNode wanted = objectDefinition(error).path("properties").path(key);
       String words = wanted.isMissingNode() ? "" : ": " + words(wanted);
@@ -108,7 +106,7 @@ final class SchemaFindings {
     JsonNode wanted = resolved(keywordOwner(error).path("propertyNames"));
     log.error(
         value.pointer().child(name),
-        keyPlace(value.pointer(), name),
+        keyPlace(value, name),
         new Finding("the name " + Quoted.text(name), words(wanted), "choose another name"));
   }
 
@@ -154,8 +152,7 @@ final class SchemaFindings {
     return reference.isTextual() ? schema.at(reference.textValue().substring(1)) : definition;
   }
 
-  private Place keyPlace(Pointer object, String key) {
-    Located value = value(object.text());
+  private static Place keyPlace(Located value, String key) {
     return value instanceof LocatedObject known
         ? known.find(key).map(Located.Entry::keyPlace).orElse(value.place())
         : value.place();

@@ -50,7 +50,7 @@ class SchemaWordsTest {
           "additionalProperties",
           "propertyNames");
 
-  private final JsonNode document = JobSchema.load().document();
+  private final JsonNode document = PublishedSchema.job().document();
 
   @Test
   void theSchemaIsValidUnderItsDraft() {

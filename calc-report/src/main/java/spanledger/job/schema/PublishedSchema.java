@@ -20,17 +20,15 @@ import spanledger.job.source.Located.LocatedArray;
 import spanledger.job.source.Located.LocatedObject;
 
 /**
- * The published schema of job files ({@code docs/job.schema.json}), which decides how a job file is
- * built.
+ * A published schema of {@code docs}, which decides how a file is built: that of job files or that
+ * of outline files.
  */
-public final class JobSchema {
-
-  private static final String RESOURCE = "job.schema.json";
+public final class PublishedSchema {
 
   private final JsonNode document;
   private final Schema schema;
 
-  private JobSchema(JsonNode document) {
+  private PublishedSchema(JsonNode document) {
     this.document = document;
     SchemaRegistryConfig config =
         SchemaRegistryConfig.builder().pathType(PathType.JSON_POINTER).build();
@@ -41,18 +39,31 @@ public final class JobSchema {
   }
 
   /**
-   * Loads the schema that is packed with the program.
+   * The schema of job files, {@code docs/job.schema.json}.
    *
    * @throws IllegalStateException if it is missing; a fault of the build
    */
-  public static JobSchema load() {
-    try (InputStream stream = JobSchema.class.getResourceAsStream(RESOURCE)) {
+  public static PublishedSchema job() {
+    return load("job.schema.json");
+  }
+
+  /**
+   * The schema of outline files, {@code docs/outline.schema.json}.
+   *
+   * @throws IllegalStateException if it is missing; a fault of the build
+   */
+  public static PublishedSchema outline() {
+    return load("outline.schema.json");
+  }
+
+  private static PublishedSchema load(String resource) {
+    try (InputStream stream = PublishedSchema.class.getResourceAsStream(resource)) {
       if (stream == null) {
-        throw new IllegalStateException(RESOURCE + " is missing from the program's jar.");
+        throw new IllegalStateException(resource + " is missing from the program's jar.");
       }
-      return new JobSchema(new ObjectMapper().readTree(stream));
+      return new PublishedSchema(new ObjectMapper().readTree(stream));
     } catch (IOException e) {
-      throw new IllegalStateException(RESOURCE + " in the program's jar cannot be read.", e);
+      throw new IllegalStateException(resource + " in the program's jar cannot be read.", e);
     }
   }
 
@@ -65,24 +76,24 @@ public final class JobSchema {
    * Reports how a document departs from the schema. A value at whose place something is reported
    * already is passed over.
    *
-   * @param root the document
+   * @param root the document, or the part of a larger one that the schema is about
    * @param log takes the problems
    */
   public void report(Located root, ProblemLog log) {
     Map<String, Located> values = new HashMap<>();
-    collect(root, values);
+    collect(root, root.pointer().text().length(), values);
     List<Error> errors = schema.validate(PlainJson.of(root));
     new SchemaFindings(document, values, log).report(errors);
   }
 
-  private static void collect(Located value, Map<String, Located> into) {
-    into.put(value.pointer().text(), value);
+  private static void collect(Located value, int prefix, Map<String, Located> into) {
+    into.put(value.pointer().text().substring(prefix), value);
     if (value instanceof LocatedObject object) {
       for (Entry entry : object.entries()) {
-        collect(entry.value(), into);
+        collect(entry.value(), prefix, into);
       }
     } else if (value instanceof LocatedArray list) {
-      list.elements().forEach(element -> collect(element, into));
+      list.elements().forEach(element -> collect(element, prefix, into));
     }
   }
 }

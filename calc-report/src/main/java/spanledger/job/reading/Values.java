@@ -1,4 +1,4 @@
-package spanledger.job;
+package spanledger.job.reading;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import spanledger.tables.QuantityFormatException;
 import spanledger.tables.QuantityReader;
 
 /** Decodes quantities, vectors and words. */
-final class Values {
+public final class Values {
 
   /** No quantity is longer than this, characters; it keeps messages short. */
   private static final int LONGEST_QUANTITY = 60;
@@ -30,12 +30,12 @@ final class Values {
 
   private final Reading reading;
 
-  Values(Reading reading) {
+  public Values(Reading reading) {
     this.reading = reading;
   }
 
   /** A quantity in core units. */
-  Optional<Double> quantity(Located value, Dimension dimension) {
+  public Optional<Double> quantity(Located value, Dimension dimension) {
     String text;
     if (value instanceof LocatedText quantity) {
       text = quantity.text();
@@ -85,7 +85,7 @@ final class Values {
   }
 
   /** A quantity that must be greater than zero. */
-  Optional<Double> positive(Located value, Dimension dimension) {
+  public Optional<Double> positive(Located value, Dimension dimension) {
     Optional<Double> read = quantity(value, dimension);
     if (read.isPresent() && read.get() <= 0) {
       reading.error(value, value.words(), "more than zero", "correct the number");
@@ -95,7 +95,7 @@ final class Values {
   }
 
   /** A quantity that must not be less than zero. */
-  Optional<Double> notNegative(Located value, Dimension dimension) {
+  public Optional<Double> notNegative(Located value, Dimension dimension) {
     Optional<Double> read = quantity(value, dimension);
     if (read.isPresent() && read.get() < 0) {
       reading.error(value, value.words(), "zero or more", "correct the number");
@@ -105,7 +105,7 @@ final class Values {
   }
 
   /** Three quantities along X, Y and Z. */
-  Optional<Vector> vector(Located value, Dimension dimension) {
+  public Optional<Vector> vector(Located value, Dimension dimension) {
     if (!(value instanceof LocatedArray list) || list.elements().size() != 3) {
       reading.gap(value.pointer());
       return Optional.empty();
@@ -123,14 +123,14 @@ final class Values {
    * Whether a text does not even begin like a quantity; the schema reports it with the words that
    * it may be.
    */
-  static boolean isWord(Located value) {
+  public static boolean isWord(Located value) {
     return value instanceof LocatedText text
         && !text.text().isBlank()
         && Character.isLetter(text.text().strip().charAt(0));
   }
 
   /** One of some words; the schema reports any other. */
-  <T> Optional<T> word(Located value, Map<String, T> known) {
+  public <T> Optional<T> word(Located value, Map<String, T> known) {
     if (value instanceof LocatedText text) {
       T meaning = known.get(text.text());
       if (meaning != null) {

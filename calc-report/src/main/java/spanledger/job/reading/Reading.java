@@ -1,4 +1,4 @@
-package spanledger.job;
+package spanledger.job.reading;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,15 +21,20 @@ import spanledger.job.source.Located.LocatedObject;
  * empty and notes a gap. A gap or an unread key in a file without errors means that schema and
  * decoders disagree, which is a fault of the program.
  */
-final class Reading {
+public final class Reading {
 
   private final ProblemLog log;
   private final Map<String, Set<String>> asked = new TreeMap<>();
   private final List<Fields> objects = new ArrayList<>();
   private final Set<Pointer> gaps = new TreeSet<>();
 
-  Reading(ProblemLog log) {
+  public Reading(ProblemLog log) {
     this.log = log;
+  }
+
+  /** The log that all decoders of the file report to. */
+  public ProblemLog log() {
+    return log;
   }
 
   /**
@@ -37,7 +42,7 @@ final class Reading {
    *
    * @param kind its name among the definitions of the schema
    */
-  Optional<Fields> fields(String kind, Located value) {
+  public Optional<Fields> fields(String kind, Located value) {
     if (value instanceof LocatedObject object) {
       Fields fields = new Fields(this, object, asked.computeIfAbsent(kind, k -> new TreeSet<>()));
       objects.add(fields);
@@ -48,7 +53,7 @@ final class Reading {
   }
 
   /** The entries of an object whose keys are names. */
-  List<Located.Entry> named(Located value) {
+  public List<Located.Entry> named(Located value) {
     if (value instanceof LocatedObject object) {
       return object.entries();
     }
@@ -57,37 +62,37 @@ final class Reading {
   }
 
   /** Notes a value that could not be used and that the schema is to report. */
-  void gap(Pointer pointer) {
+  public void gap(Pointer pointer) {
     gaps.add(pointer);
   }
 
   /** Reports an error of a value. */
-  void error(Located value, String found, String expected, String remedy) {
+  public void error(Located value, String found, String expected, String remedy) {
     log.error(value.pointer(), value.place(), new Finding(found, expected, remedy));
   }
 
   /** Reports a warning about a value. */
-  void warning(Located value, String found, String expected, String remedy) {
+  public void warning(Located value, String found, String expected, String remedy) {
     log.warning(value.pointer(), value.place(), new Finding(found, expected, remedy));
   }
 
   /** Reports an error of a name. */
-  void error(Located.Entry entry, String found, String expected, String remedy) {
+  public void error(Located.Entry entry, String found, String expected, String remedy) {
     log.error(entry.value().pointer(), entry.keyPlace(), new Finding(found, expected, remedy));
   }
 
   /** Reports a warning about a named thing. */
-  void warning(Located.Entry entry, String found, String expected, String remedy) {
+  public void warning(Located.Entry entry, String found, String expected, String remedy) {
     log.warning(entry.value().pointer(), entry.keyPlace(), new Finding(found, expected, remedy));
   }
 
   /** The keys that decoders asked for, by kind of object. */
-  Map<String, Set<String>> asked() {
+  public Map<String, Set<String>> asked() {
     return asked;
   }
 
   /** Values that could not be used, and keys that no decoder asked for. */
-  Set<Pointer> unused() {
+  public Set<Pointer> unused() {
     Set<Pointer> unused = new TreeSet<>(gaps);
     objects.forEach(fields -> unused.addAll(fields.unread()));
     return unused;

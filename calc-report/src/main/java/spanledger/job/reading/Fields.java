@@ -1,4 +1,4 @@
-package spanledger.job;
+package spanledger.job.reading;
 
 import java.util.HashSet;
 import java.util.List;
@@ -11,7 +11,7 @@ import spanledger.job.source.Located.LocatedObject;
 import spanledger.job.source.Located.LocatedText;
 
 /** The keys of one object, kept account of as they are asked for. */
-final class Fields {
+public final class Fields {
 
   private final Reading reading;
   private final LocatedObject object;
@@ -25,24 +25,24 @@ final class Fields {
   }
 
   /** The object itself. */
-  LocatedObject object() {
+  public LocatedObject object() {
     return object;
   }
 
   /** Whether the object has a key. */
-  boolean has(String key) {
+  public boolean has(String key) {
     return object.find(key).isPresent();
   }
 
   /** The value of a key that may be left out. */
-  Optional<Located> find(String key) {
+  public Optional<Located> find(String key) {
     asked.add(key);
     askedOfKind.add(key);
     return object.find(key).map(Located.Entry::value);
   }
 
   /** The value of a key that must be there. */
-  Optional<Located> require(String key) {
+  public Optional<Located> require(String key) {
     Optional<Located> value = find(key);
     if (value.isEmpty()) {
       reading.gap(object.pointer().child(key));
@@ -51,22 +51,22 @@ final class Fields {
   }
 
   /** A text that must be there. */
-  Optional<LocatedText> requireText(String key) {
+  public Optional<LocatedText> requireText(String key) {
     return require(key).flatMap(this::asText);
   }
 
   /** A text that may be left out; empty text then. */
-  String findText(String key) {
+  public String findText(String key) {
     return find(key).flatMap(this::asText).map(LocatedText::text).orElse("");
   }
 
   /** The elements of a list that may be left out. */
-  List<Located> findList(String key) {
+  public List<Located> findList(String key) {
     return find(key).map(this::asList).orElse(List.of());
   }
 
   /** The elements of a list that must be there; none if it is missing or no list. */
-  List<Located> requireList(String key) {
+  public List<Located> requireList(String key) {
     return require(key).map(this::asList).orElse(List.of());
   }
 
@@ -87,7 +87,7 @@ final class Fields {
   }
 
   /** The keys that nobody asked for. */
-  Set<Pointer> unread() {
+  public Set<Pointer> unread() {
     Set<Pointer> unread = new HashSet<>();
     for (Located.Entry entry : object.entries()) {
       if (!asked.contains(entry.key())) {
