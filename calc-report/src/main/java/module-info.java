@@ -5,7 +5,12 @@ module spanledger.report {
   requires com.fasterxml.jackson.databind;
   requires com.networknt.schema;
   requires info.picocli;
+  requires java.desktop;
+  requires java.xml;
   requires org.apache.commons.compress;
+  requires org.apache.fontbox;
+  requires org.apache.pdfbox;
+  requires org.apache.pdfbox.io;
   requires org.apache.poi.ooxml;
   requires tech.units.indriya;
 

@@ -41,7 +41,8 @@ class ArchitectureTest {
           List.of("verdict"));
 
   private static final List<String> TABLES = List.of("tables");
-  private static final List<String> REPORT = List.of("job", "workbook", "summary", "cli");
+  private static final List<String> REPORT =
+      List.of("job", "picture", "workbook", "summary", "cli");
   private static final List<String> PROOF = List.of("verification");
 
   @ArchTest static final ArchRule coreIsOneWay = oneWay(CORE_ORDER);

@@ -1,0 +1,4 @@
+@NullMarked
+package spanledger.picture;
+
+import org.jspecify.annotations.NullMarked;
