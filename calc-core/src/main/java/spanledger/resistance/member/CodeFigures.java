@@ -1,0 +1,52 @@
+package spanledger.resistance.member;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import spanledger.action.Figure;
+
+/**
+ * The figures of a member code that nations or committees may set otherwise: partial factors,
+ * imperfection factors, limits.
+ *
+ * @param id short name, for example {@code en-1999-1-1}
+ * @param title the standard they are from
+ * @param figures by id
+ */
+public record CodeFigures(String id, String title, Map<String, Figure> figures) {
+
+  public CodeFigures {
+    figures = Map.copyOf(figures);
+  }
+
+  /**
+   * A figure.
+   *
+   * @throws IllegalArgumentException if this set lacks it
+   */
+  public Figure figure(String figureId) {
+    Figure found = figures.get(figureId);
+    if (found == null) {
+      throw new IllegalArgumentException("Figures " + id + " have no " + figureId + ".");
+    }
+    return found;
+  }
+
+  /** A figure on its way into a calculation. */
+  public Figured figured(String figureId) {
+    Figure figure = figure(figureId);
+    return new Figured(figure.value(), id + ", " + figureId, figure.source());
+  }
+
+  /** The figures in order of their ids. */
+  public List<Figure> inOrder() {
+    return List.copyOf(new TreeMap<>(figures).values());
+  }
+
+  /** These figures with one replaced or added, as a national annex or a job may ask. */
+  public CodeFigures with(Figure figure) {
+    Map<String, Figure> changed = new TreeMap<>(figures);
+    changed.put(figure.id(), figure);
+    return new CodeFigures(id, title, changed);
+  }
+}
