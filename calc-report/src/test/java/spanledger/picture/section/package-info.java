@@ -1,0 +1,4 @@
+@NullMarked
+package spanledger.picture.section;
+
+import org.jspecify.annotations.NullMarked;
