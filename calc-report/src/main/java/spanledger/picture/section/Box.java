@@ -55,7 +55,9 @@ record Box(double left, double top, double right, double bottom) {
   double[] cut(Spot place, double dx, double dy) {
     double back = Double.NEGATIVE_INFINITY;
     double on = Double.POSITIVE_INFINITY;
-    double[][] rims = {{left - place.x(), right - place.x(), dx}, {top - place.y(), bottom - place.y(), dy}};
+    double[][] rims = {
+      {left - place.x(), right - place.x(), dx}, {top - place.y(), bottom - place.y(), dy}
+    };
     for (double[] rim : rims) {
       if (Math.abs(rim[2]) > 1e-12) {
         double one = rim[0] / rim[2];

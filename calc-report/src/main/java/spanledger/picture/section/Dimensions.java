@@ -34,8 +34,7 @@ final class Dimensions {
     Spot from = new Spot(box.left(), at);
     Spot to = new Spot(box.right(), at);
     line(from, to);
-    labels.fixed(
-        from.towards(to, 0.5).plus(0, -4), words, SIZE, Mark.Anchor.MIDDLE, Ink.BLACK);
+    labels.fixed(from.towards(to, 0.5).plus(0, -4), words, SIZE, Mark.Anchor.MIDDLE, Ink.BLACK);
   }
 
   /** An upright dimension to the left of the section. */
@@ -46,8 +45,7 @@ final class Dimensions {
     Spot to = new Spot(at, box.top());
     line(from, to);
     Spot middle = from.towards(to, 0.5).plus(-4, 0);
-    paper.mark(
-        new Mark.Words(middle, words, SIZE, Mark.Anchor.MIDDLE, -90, Ink.BLACK, true));
+    paper.mark(new Mark.Words(middle, words, SIZE, Mark.Anchor.MIDDLE, -90, Ink.BLACK, true));
     labels.keepFree(
         Box.around(middle.plus(-SIZE / 2, 0), SIZE, lettering.width(words, SIZE)).grown(1));
   }

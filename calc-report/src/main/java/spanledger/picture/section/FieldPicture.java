@@ -32,7 +32,10 @@ public final class FieldPicture {
   /** From dark to light; every step is lighter in grey, too. */
   private static final List<Ink> RAMP =
       List.of(
-          new Ink(0x1B2A49), new Ink(0x1F5A7A), new Ink(0x4A9A8C), new Ink(0xB9CF7A),
+          new Ink(0x1B2A49),
+          new Ink(0x1F5A7A),
+          new Ink(0x4A9A8C),
+          new Ink(0xB9CF7A),
           new Ink(0xFBF3C4));
 
   /**
@@ -92,7 +95,6 @@ public final class FieldPicture {
     return stress(
         outline,
         field,
-        field.torsionStress(),
         field.torsion().peak(),
         new Subject(
             name,
@@ -137,7 +139,7 @@ public final class FieldPicture {
             "of τ_max",
             at -> size(stress, at) / peak.stress(),
             false);
-    return stress(outline, field, stress, peak, subject, "Shear along " + axis, lettering);
+    return stress(outline, field, peak, subject, "Shear along " + axis, lettering);
   }
 
   private static double size(StressAtNodes stress, FieldSamples.At at) {
@@ -147,7 +149,6 @@ public final class FieldPicture {
   private static Drawing stress(
       Outline outline,
       FieldProperties field,
-      StressAtNodes stress,
       PeakStress peak,
       Subject subject,
       String what,
@@ -163,7 +164,10 @@ public final class FieldPicture {
     picture.sheet.labels.near(worst, "max", 12, Ink.BLACK, true);
     Legend legend = picture.sheet.legend;
     legend.sample(
-        Symbols::peak, "largest stress, y " + Shown.length(peak.place().y()) + ", z "
+        Symbols::peak,
+        "largest stress, y "
+            + Shown.length(peak.place().y())
+            + ", z "
             + Shown.length(peak.place().z()));
     if (!field.report().sharpCorners().isEmpty()) {
       legend.sample(
@@ -205,9 +209,7 @@ public final class FieldPicture {
     legend.heading(subject.signed() ? "ω in " + subject.unit() : "Shear stress, " + subject.unit());
     for (int band = last - 1; band >= first; band--) {
       Ink ink = ink(band - first, last - first);
-      legend.sample(
-          (on, at) -> swatch(on, at, ink),
-          range(band * step, (band + 1) * step));
+      legend.sample((on, at) -> swatch(on, at, ink), range(band * step, (band + 1) * step));
     }
     legend.gap();
     if (subject.signed()) {

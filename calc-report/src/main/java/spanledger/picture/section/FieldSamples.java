@@ -27,7 +27,14 @@ final class FieldSamples {
   private record OnSide(int low, int high, int steps) {}
 
   /** The values of a field at the six nodes of a triangle, and how they are weighted. */
-  record At(int[] nodes, double[] weights) {
+  static final class At {
+    private final int[] nodes;
+    private final double[] weights;
+
+    private At(int[] nodes, double[] weights) {
+      this.nodes = nodes;
+      this.weights = weights;
+    }
 
     /** The field interpolated. */
     double of(IntToDoubleFunction field) {

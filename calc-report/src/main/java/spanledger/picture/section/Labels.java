@@ -71,8 +71,7 @@ final class Labels {
         // Starts right above, where one looks first.
         double angle = 2 * Math.PI * i / DIRECTIONS - Math.PI / 4;
         Spot centre =
-            place.plus(
-                (reach + width / 2 - size / 2) * Math.cos(angle), reach * Math.sin(angle));
+            place.plus((reach + width / 2 - size / 2) * Math.cos(angle), reach * Math.sin(angle));
         Box box = Box.around(centre, width, height);
         double cost = cost(box.grown(GAP)) + reach / 40;
         if (cost < least) {

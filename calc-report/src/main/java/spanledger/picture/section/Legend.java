@@ -68,8 +68,7 @@ final class Legend {
 
   /** Words after a piece of line. */
   void line(Pen pen, String words) {
-    sample(
-        (on, at) -> on.line(Trace.through(at.plus(-15, 0), at.plus(15, 0)), pen), words);
+    sample((on, at) -> on.line(Trace.through(at.plus(-15, 0), at.plus(15, 0)), pen), words);
   }
 
   void gap() {

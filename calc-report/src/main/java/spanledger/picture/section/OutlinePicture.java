@@ -45,7 +45,9 @@ public final class OutlinePicture {
     plane = study.plane();
     sheet =
         new Sheet(
-            lettering, name, "Outline, axes and centres; dimensions in mm, seen against the x axis");
+            lettering,
+            name,
+            "Outline, axes and centres; dimensions in mm, seen against the x axis");
     List<Point> points = new ArrayList<>(List.of(plane.centroid()));
     study.field().ifPresent(field -> points.add(field.torsion().shearCentre()));
     view = View.of(study.parts(), points, Sheet.room(70));
@@ -71,8 +73,7 @@ public final class OutlinePicture {
     Dimensions dimensions = new Dimensions(sheet.paper, sheet.labels, sheet.lettering);
     double low = belowAll() + 60;
     dimensions.below(view.box(), low, Shown.length(y.greatest() - y.least()));
-    dimensions.beside(
-        view.box(), leftOfAll() - 60, Shown.length(z.greatest() - z.least()));
+    dimensions.beside(view.box(), leftOfAll() - 60, Shown.length(z.greatest() - z.least()));
     axes();
     points();
     thicknesses(dimensions);
@@ -139,8 +140,7 @@ public final class OutlinePicture {
     double dx = (to.x() - from.x()) / length;
     double dy = (to.y() - from.y()) / length;
     Spot at = atEnd ? to.plus(11 * dx, 11 * dy) : from.plus(-12 * dx, -12 * dy);
-    sheet.labels.fixed(
-        at.plus(0, 4), label, Dimensions.SIZE, Mark.Anchor.MIDDLE, Ink.BLACK);
+    sheet.labels.fixed(at.plus(0, 4), label, Dimensions.SIZE, Mark.Anchor.MIDDLE, Ink.BLACK);
   }
 
   private void points() {
@@ -202,11 +202,14 @@ public final class OutlinePicture {
     legend.value("α_1", Shown.degrees(plane.majorAngle()) + " from y to axis 1");
     legend.value("A", Shown.digits(plane.area()) + " mm²");
     legend.value("I_y, I_z", both(plane.momentY(), plane.momentZ(), "mm⁴"));
-    legend.value("I_1, I_2", both(plane.major().secondMoment(), plane.minor().secondMoment(), "mm⁴"));
     legend.value(
-        "W_el1, W_el2", both(plane.major().elasticModulus(), plane.minor().elasticModulus(), "mm³"));
+        "I_1, I_2", both(plane.major().secondMoment(), plane.minor().secondMoment(), "mm⁴"));
     legend.value(
-        "W_pl1, W_pl2", both(plane.major().plasticModulus(), plane.minor().plasticModulus(), "mm³"));
+        "W_el1, W_el2",
+        both(plane.major().elasticModulus(), plane.minor().elasticModulus(), "mm³"));
+    legend.value(
+        "W_pl1, W_pl2",
+        both(plane.major().plasticModulus(), plane.minor().plasticModulus(), "mm³"));
     study
         .field()
         .ifPresent(

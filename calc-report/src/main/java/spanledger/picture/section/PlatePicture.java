@@ -116,8 +116,7 @@ public final class PlatePicture {
   private void number(Plate plate) {
     Point middle = midline(plate).at(0.5);
     String mark = isUnsure(plate) ? plate.name() + " ?" : plate.name();
-    sheet.labels.near(
-        view.spot(middle), mark, 12, isUnsure(plate) ? WARNING : Ink.BLACK, true);
+    sheet.labels.near(view.spot(middle), mark, 12, isUnsure(plate) ? WARNING : Ink.BLACK, true);
   }
 
   private static boolean isUnsure(Plate plate) {
@@ -137,10 +136,12 @@ public final class PlatePicture {
           .forEach(
               (words, some) ->
                   legend.words(
-                      names(some) + ": " + words,
-                      isUnsure(some.get(0)) ? WARNING : Ink.BLACK));
+                      names(some) + ": " + words, isUnsure(some.get(0)) ? WARNING : Ink.BLACK));
     }
-    study.edits().removed().forEach(p -> legend.words(p.name() + ": removed by the user", Ink.BLACK));
+    study
+        .edits()
+        .removed()
+        .forEach(p -> legend.words(p.name() + ": removed by the user", Ink.BLACK));
     if (plates.isEmpty()) {
       legend.words("No plate was recognised.", WARNING);
     }
@@ -184,8 +185,7 @@ public final class PlatePicture {
 
   private String words(Plate plate) {
     String edited = study.edits().words(plate);
-    String slenderness =
-        String.format(Locale.ROOT, "%.1f", plate.slenderness()).replace("-", "−");
+    String slenderness = String.format(Locale.ROOT, "%.1f", plate.slenderness()).replace("-", "−");
     return Shown.length(plate.width())
         + " / "
         + Shown.length(plate.thickness())

@@ -28,8 +28,7 @@ final class Sheet {
     paper.words(new Spot(MARGIN, 51), purpose, 12, Mark.Anchor.START, Ink.QUIET);
     paper.line(
         Trace.through(new Spot(MARGIN, 60), new Spot(WIDTH - MARGIN, 60)), Pen.full(Ink.BLACK, 1));
-    legend =
-        new Legend(paper, lettering, new Spot(LEGEND_LEFT, 84), WIDTH - MARGIN - LEGEND_LEFT);
+    legend = new Legend(paper, lettering, new Spot(LEGEND_LEFT, 84), WIDTH - MARGIN - LEGEND_LEFT);
   }
 
   /**
@@ -54,8 +53,7 @@ final class Sheet {
             .and(Trace.through(from, to))
             .and(Trace.through(to.plus(0, -4), to.plus(0, 4))),
         pen);
-    paper.words(
-        to.plus(8, 4), Shown.length(length) + " mm", 12, Mark.Anchor.START, Ink.BLACK);
+    paper.words(to.plus(8, 4), Shown.length(length) + " mm", 12, Mark.Anchor.START, Ink.BLACK);
   }
 
   /** The axes of the outline's coordinates, small. */
@@ -64,9 +62,7 @@ final class Sheet {
     Pen pen = Pen.full(Ink.BLACK, 1);
     paper.line(
         Trace.through(origin.plus(0, -24), origin, origin.plus(24, 0))
-            .and(
-                Trace.through(
-                    origin.plus(-3, -19), origin.plus(0, -24), origin.plus(3, -19)))
+            .and(Trace.through(origin.plus(-3, -19), origin.plus(0, -24), origin.plus(3, -19)))
             .and(Trace.through(origin.plus(19, -3), origin.plus(24, 0), origin.plus(19, 3))),
         pen);
     paper.words(origin.plus(28, 4), "y", 12, Mark.Anchor.START, Ink.BLACK);

@@ -22,7 +22,9 @@ final class Shown {
     if (value != 0 && (Math.abs(value) >= 1e6 || Math.abs(value) < 1e-3)) {
       int power = (int) Math.floor(Math.log10(Math.abs(value)));
       BigDecimal digits =
-          new BigDecimal(value).movePointLeft(power).round(new MathContext(4, RoundingMode.HALF_UP));
+          new BigDecimal(value)
+              .movePointLeft(power)
+              .round(new MathContext(4, RoundingMode.HALF_UP));
       return plain(digits) + "·10" + raised(power);
     }
     return plain(new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_UP)));

@@ -22,9 +22,7 @@ final class Simplified {
     int at = 0;
     while (at < line.size() - 1) {
       int next = at + 1;
-      while (next + 1 < line.size()
-          && next - at < MOST
-          && isStraight(line, at, next + 1)) {
+      while (next + 1 < line.size() && next - at < MOST && isStraight(line, at, next + 1)) {
         next++;
       }
       kept.add(line.get(next));

@@ -26,8 +26,7 @@ final class SymbolText {
   }
 
   /** Writes the words and returns their length. */
-  double write(
-      Drawing.@Nullable Paper paper, Spot at, String words, Ink ink) {
+  double write(Drawing.@Nullable Paper paper, Spot at, String words, Ink ink) {
     double x = at.x();
     int from = 0;
     while (from < words.length()) {
@@ -49,11 +48,7 @@ final class SymbolText {
   }
 
   private double piece(
-      Drawing.@Nullable Paper paper,
-      Spot at,
-      String words,
-      double height,
-      Ink ink) {
+      Drawing.@Nullable Paper paper, Spot at, String words, double height, Ink ink) {
     if (paper != null && !words.isBlank()) {
       paper.words(at, words, height, Mark.Anchor.START, ink);
     }

@@ -161,16 +161,15 @@ class SectionPicturesTest {
   void contoursEncloseTheRegionAboveALevel() {
     Outline square = Outline.of(Ring.polygon(0, 0, 10, 0, 10, 10, 0, 10));
     SectionMesh mesh = SectionMesh.of(square);
-    for (int i = 0; i < 10; i++) {
+    for (int i = 0; i < 8; i++) {
       boolean[] all = new boolean[mesh.triangleCount()];
       Arrays.fill(all, true);
       mesh = mesh.refined(all);
     }
     SectionMesh fine = mesh;
     FieldSamples samples = new FieldSamples(fine, 3);
-    View view = View.of(List.of(square), List.of(), new Box(0, 0, 100, 100));
-    double[] values =
-        samples.values(at -> at.of(n -> fine.node(n).y() * fine.node(n).z()));
+    View view = View.of(List.of(square), List.of(), new Box(0, 0, 2000, 2000));
+    double[] values = samples.values(at -> at.of(n -> fine.node(n).y() * fine.node(n).z()));
     Contours.Region region = new Contours(samples, values, view).above(25);
 
     double area = Math.abs(area(region.rim())) / (view.scale() * view.scale());
