@@ -125,7 +125,7 @@ public final class OutlinePicture {
    */
   private void axis(double offset, double angle, Pen pen, String label, boolean atEnd) {
     Point along = Point.direction(angle);
-    if (along.y() < -1e-9 || Math.abs(along.y()) < 1e-9 && along.z() < 0) {
+    if (along.y() < -1e-9 || (Math.abs(along.y()) < 1e-9 && along.z() < 0)) {
       along = along.times(-1);
       offset = -offset;
     }
