@@ -21,6 +21,7 @@ module spanledger.core {
   exports spanledger.provenance;
   exports spanledger.quantity;
   exports spanledger.resistance;
+  exports spanledger.resistance.adm;
   exports spanledger.resistance.member;
   exports spanledger.section;
   exports spanledger.section.mesh;
