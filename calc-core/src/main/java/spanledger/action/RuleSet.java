@@ -64,6 +64,18 @@ public record RuleSet(
   /** Notional level force as a fraction of the vertical load. */
   public static final String NOTIONAL_SWAY = "notional.sway";
 
+  /** Critical load factor from which a first-order analysis suffices. */
+  public static final String CRITICAL_FACTOR = "analysis.critical-factor";
+
+  /** Least natural frequency of modes that move up and down, 1/s. */
+  public static final String VERTICAL_FREQUENCY = "limit.frequency-vertical";
+
+  /** Least natural frequency of modes that move sideways or twist, 1/s. */
+  public static final String LATERAL_FREQUENCY = "limit.frequency-lateral";
+
+  /** Share of the imposed floor load whose mass swings with the structure. */
+  public static final String VIBRATING_SHARE = "vibration.imposed-share";
+
   public RuleSet {
     figures = Map.copyOf(figures);
     railDirections = List.copyOf(railDirections);

@@ -18,6 +18,8 @@ public record DeflectionFinding(Member member, Kind kind, Vector direction, Gove
     /** From the line between the member's ends, against a fraction of its length. */
     FROM_CHORD,
     /** From where the point was, against a fixed length. */
-    MOVEMENT
+    MOVEMENT,
+    /** Level, from where the point was, against a fraction of its height above the supports. */
+    SWAY
   }
 }

@@ -20,8 +20,8 @@ import spanledger.frame.Segment;
 import spanledger.frame.Vector;
 
 /**
- * Finds the worst deflection of floor members from the line between their ends, and the farthest
- * movement of rails and posts, under serviceability combinations.
+ * Finds the worst deflection of floor members from the line between their ends, their farthest
+ * level movement, and the farthest movement of rails and posts, under serviceability combinations.
  *
  * <p>Cuts are tried at quarters of every segment; the worst is then refined to a few millimetres,
  * and so are the places of moving loads.
@@ -32,6 +32,9 @@ final class DeflectionSearch {
   static final double NEAR = 0.95;
 
   private static final double[] CUTS = {0, 0.25, 0.5, 0.75, 1};
+
+  private static final Vector ALONG_X = new Vector(1, 0, 0);
+  private static final Vector ALONG_Y = new Vector(0, 1, 0);
 
   private final Responses responses;
   private final Frame frame;
@@ -44,9 +47,14 @@ final class DeflectionSearch {
     this.frame = responses.frame();
     this.places = places;
     this.deflection = new MemberDeflection(responses);
+    StandingHeight heights = new StandingHeight(frame);
     for (Member member : frame.members()) {
       if (member.role() == MemberRole.FLOOR) {
         targets.add(new DeflectionTarget(member, DeflectionFinding.Kind.FROM_CHORD, Vector.DOWN));
+        if (heights.isAbove(member)) {
+          targets.add(new DeflectionTarget(member, DeflectionFinding.Kind.SWAY, ALONG_X));
+          targets.add(new DeflectionTarget(member, DeflectionFinding.Kind.SWAY, ALONG_Y));
+        }
       }
     }
     for (Rail rail : rails) {

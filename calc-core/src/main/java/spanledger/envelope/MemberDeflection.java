@@ -39,7 +39,7 @@ final class MemberDeflection {
       double[] endForces,
       List<WeightedLoad> loads) {
     double here = movement(target, segment, x, movements, endForces, loads);
-    if (target.kind() == DeflectionFinding.Kind.MOVEMENT) {
+    if (target.kind() != DeflectionFinding.Kind.FROM_CHORD) {
       return here;
     }
     List<Segment> segments = frame.segmentsOf(target.member());

@@ -63,6 +63,9 @@ public record Dimension(int length, int force, int mass, int time) {
   /** Flexibility of a rotational spring, 1/(N·mm). */
   public static final Dimension ROTATIONAL_FLEXIBILITY = whole(-1, -1, 0, 0);
 
+  /** Frequency, 1/s. */
+  public static final Dimension FREQUENCY = whole(0, 0, 0, -1);
+
   /**
    * A dimension with whole exponents.
    *

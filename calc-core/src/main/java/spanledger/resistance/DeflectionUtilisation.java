@@ -28,6 +28,9 @@ public final class DeflectionUtilisation {
   /** A rail or post point. Inputs δ, δ_max; step η_deflection. */
   public static final Procedure RAIL = rail();
 
+  /** A point of a floor, level. Inputs δ, h, r_sway; steps δ_lim, η_deflection. */
+  public static final Procedure SWAY = sway();
+
   private DeflectionUtilisation() {}
 
   private static Procedure floor(boolean capped) {
@@ -69,6 +72,29 @@ public final class DeflectionUtilisation {
         "utilisation, deflection",
         Dimension.NONE,
         abs(relative).over(limit),
+        Source.declared("Limits of the rule set"));
+    return p.build();
+  }
+
+  private static Procedure sway() {
+    Procedure.Builder p = Procedure.named("sway-deflection", "Level movement of a floor");
+    Reference at = p.input("δ", "movement of the point", Dimension.LENGTH);
+    Reference height =
+        p.input("h", "height above the lowest support", Dimension.LENGTH, Domain.POSITIVE);
+    Reference ratio =
+        p.input("r_sway", "level movement allowed per height", Dimension.NONE, Domain.POSITIVE);
+    Reference limit =
+        p.step(
+            "δ_lim",
+            "level movement allowed",
+            Dimension.LENGTH,
+            height.times(ratio),
+            Source.declared("Limits of the rule set"));
+    p.step(
+        "η_deflection",
+        "utilisation, level movement",
+        Dimension.NONE,
+        abs(at).over(limit),
         Source.declared("Limits of the rule set"));
     return p.build();
   }

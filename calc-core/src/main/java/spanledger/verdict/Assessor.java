@@ -41,9 +41,9 @@ public final class Assessor {
     Findings findings = search.run();
     List<Verdict> verdicts = new ArrayList<>();
     verdicts.addAll(new StrengthVerdicts(factors).of(findings));
-    verdicts.addAll(new DeflectionVerdicts(rules, rails).of(findings));
+    verdicts.addAll(new DeflectionVerdicts(rules, rails, analysis.frame()).of(findings));
     verdicts.addAll(new SupportVerdicts().of(findings, combinations));
-    verdicts.addAll(NotCovered.verdicts());
+    verdicts.addAll(NotCovered.verdicts(findings));
     return new Assessment(analysis.frame(), actions, findings, search.proof(), verdicts);
   }
 }

@@ -5,6 +5,7 @@ public enum CheckGroup {
   MEMBER_STRENGTH("Member strength"),
   MEMBER_DEFLECTION("Member deflection"),
   GUARDRAIL("Guardrail"),
+  STABILITY("Sway and stability"),
   SUPPORT("Supports"),
   OUTSIDE("Not covered");
 

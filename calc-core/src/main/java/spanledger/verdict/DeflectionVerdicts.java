@@ -10,6 +10,8 @@ import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
+import spanledger.envelope.StandingHeight;
+import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.resistance.DeflectionUtilisation;
@@ -20,11 +22,15 @@ final class DeflectionVerdicts {
   private static final CompiledProcedure CAPPED = DeflectionUtilisation.FLOOR.compile();
   private static final CompiledProcedure BY_RATIO = DeflectionUtilisation.FLOOR_BY_RATIO.compile();
 
+  private static final CompiledProcedure SWAY = DeflectionUtilisation.SWAY.compile();
+
   private final RuleSet rules;
+  private final StandingHeight heights;
   private final Set<String> posts = new HashSet<>();
 
-  DeflectionVerdicts(RuleSet rules, List<Rail> rails) {
+  DeflectionVerdicts(RuleSet rules, List<Rail> rails, Frame frame) {
     this.rules = rules;
+    this.heights = new StandingHeight(frame);
     for (Rail rail : rails) {
       rail.posts().forEach(post -> posts.add(post.name()));
     }
@@ -34,7 +40,11 @@ final class DeflectionVerdicts {
     List<Verdict> verdicts = new ArrayList<>();
     for (DeflectionFinding finding : findings.deflections()) {
       verdicts.add(
-          finding.kind() == DeflectionFinding.Kind.FROM_CHORD ? floor(finding) : rail(finding));
+          switch (finding.kind()) {
+            case FROM_CHORD -> floor(finding);
+            case MOVEMENT -> rail(finding);
+            case SWAY -> sway(finding);
+          });
     }
     return verdicts;
   }
@@ -65,6 +75,24 @@ final class DeflectionVerdicts {
     }
     procedure.evaluate(slots);
     return slots[procedure.slot("δ_lim")];
+  }
+
+  private Verdict sway(DeflectionFinding finding) {
+    Member member = finding.member();
+    String check = "sway along " + (finding.direction().x() != 0 ? "X" : "Y");
+    Optional<Figure> ratio = rules.find(RuleSet.SWAY_DEFLECTION_RATIO);
+    if (ratio.isEmpty()) {
+      return Verdict.notChecked(
+          CheckGroup.STABILITY,
+          check,
+          member.name(),
+          "the rule set has no " + RuleSet.SWAY_DEFLECTION_RATIO);
+    }
+    double[] slots = SWAY.newSlots();
+    slots[SWAY.slot("h")] = heights.of(member);
+    slots[SWAY.slot("r_sway")] = ratio.get().value();
+    SWAY.evaluate(slots);
+    return judged(CheckGroup.STABILITY, check, finding, slots[SWAY.slot("δ_lim")]);
   }
 
   private Verdict rail(DeflectionFinding finding) {

@@ -1,6 +1,9 @@
 package spanledger.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
+import spanledger.envelope.DeflectionFinding;
+import spanledger.envelope.Findings;
 
 /** What no part of the calculation covers yet; said with every result. */
 final class NotCovered {
@@ -9,7 +12,15 @@ final class NotCovered {
 
   private NotCovered() {}
 
-  static List<Verdict> verdicts() {
+  static List<Verdict> verdicts(Findings findings) {
+    List<Verdict> verdicts = new ArrayList<>(always());
+    if (findings.deflections().stream().noneMatch(f -> f.kind() == DeflectionFinding.Kind.SWAY)) {
+      verdicts.add(open("sway deflection", "no floor stands above the supports to be judged"));
+    }
+    return verdicts;
+  }
+
+  private static List<Verdict> always() {
     return List.of(
         open(
             "member buckling",
@@ -20,7 +31,6 @@ final class NotCovered {
         open(
             "second-order effects",
             "first-order analysis with notional sway; sway buckling is not checked"),
-        open("sway deflection", "level movement of floors is in the workbook, not judged"),
         open("overturning and sliding", "not checked; reactions are handed on"),
         open("anchors and ground", "not checked; reactions are handed on"),
         open(

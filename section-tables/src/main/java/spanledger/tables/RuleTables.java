@@ -36,7 +36,11 @@ public final class RuleTables {
           Map.entry(RuleSet.SWAY_DEFLECTION_RATIO, Dimension.NONE),
           Map.entry(RuleSet.RESISTANCE_FACTOR, Dimension.NONE),
           Map.entry(RuleSet.RESISTANCE_DIVISOR, Dimension.NONE),
-          Map.entry(RuleSet.NOTIONAL_SWAY, Dimension.NONE));
+          Map.entry(RuleSet.NOTIONAL_SWAY, Dimension.NONE),
+          Map.entry(RuleSet.CRITICAL_FACTOR, Dimension.NONE),
+          Map.entry(RuleSet.VERTICAL_FREQUENCY, Dimension.FREQUENCY),
+          Map.entry(RuleSet.LATERAL_FREQUENCY, Dimension.FREQUENCY),
+          Map.entry(RuleSet.VIBRATING_SHARE, Dimension.NONE));
 
   private RuleTables() {}
 

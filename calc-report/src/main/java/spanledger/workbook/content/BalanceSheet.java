@@ -41,7 +41,8 @@ final class BalanceSheet {
   private final LedgerSheet sheet;
   private final Frame frame;
   private final EndForceSheets forces;
-  private final NodalLoadTable loads;
+  private final SolvedGroup group;
+  private final SolvedLoads loads;
   private final MovementSheet movements;
   private final NodeSheet nodes;
   private final Map<String, Integer> supportOf = new HashMap<>();
@@ -51,15 +52,16 @@ final class BalanceSheet {
 
   private BalanceSheet(
       LedgerWorkbook workbook,
-      KeptCases kept,
+      SolvedGroup group,
       Frame frame,
       EndForceSheets forces,
-      NodalLoadTable loads,
+      SolvedLoads loads,
       MovementSheet movements,
       NodeSheet nodes) {
-    this.sheet = workbook.sheet(NAME);
+    this.sheet = workbook.sheet(group.sheet(NAME));
     this.frame = frame;
     this.forces = forces;
+    this.group = group;
     this.loads = loads;
     this.movements = movements;
     this.nodes = nodes;
@@ -70,24 +72,24 @@ final class BalanceSheet {
         "Balance",
         "At every node: what the segments take from it, less the loads on it, less what a support"
             + " gives. Nothing may be left over.");
-    reactions = writeReactions(kept);
-    proof = writeNodes(kept);
+    reactions = writeReactions();
+    proof = writeNodes();
   }
 
   static BalanceSheet write(
       LedgerWorkbook workbook,
-      KeptCases kept,
+      SolvedGroup group,
       Frame frame,
       EndForceSheets forces,
-      NodalLoadTable loads,
+      SolvedLoads loads,
       MovementSheet movements,
       NodeSheet nodes) {
-    return new BalanceSheet(workbook, kept, frame, forces, loads, movements, nodes);
+    return new BalanceSheet(workbook, group, frame, forces, loads, movements, nodes);
   }
 
-  private DataCells writeReactions(KeptCases kept) {
+  private DataCells writeReactions() {
     List<List<LedgerCell>> rows = new ArrayList<>();
-    for (KeptCases.Kept one : kept.cases()) {
+    for (Solved one : group.solved()) {
       for (Support support : frame.supports()) {
         List<LedgerCell> row =
             new ArrayList<>(
@@ -109,7 +111,7 @@ final class BalanceSheet {
   }
 
   /** What is held must not move. */
-  private LedgerCell held(KeptCases.Kept one, Support support) {
+  private LedgerCell held(Solved one, Support support) {
     List<String> terms = new ArrayList<>();
     double value = 0;
     for (Freedom freedom : Freedom.values()) {
@@ -125,7 +127,7 @@ final class BalanceSheet {
         : LedgerCell.residual(String.join("+", terms), value);
   }
 
-  private LedgerCell reaction(KeptCases.Kept one, Support support, Freedom freedom) {
+  private LedgerCell reaction(Solved one, Support support, Freedom freedom) {
     Restraint restraint = support.restraint(freedom);
     if (restraint instanceof Restraint.Free) {
       return LedgerCell.blank();
@@ -142,16 +144,16 @@ final class BalanceSheet {
   }
 
   /** What the segments take from a node, less the loads on it. */
-  private Sums taken(KeptCases.Kept one, Node node, Freedom freedom) {
+  private Sums taken(Solved one, Node node, Freedom freedom) {
     Sums sum = new Sums(sheet.name());
     forces.takenFrom(one, node, freedom).forEach(sum::plus);
-    loads.on(one, node, freedom).forEach(sum::minus);
+    loads.onNode(one, node, freedom).forEach(sum::minus);
     return sum;
   }
 
-  private DataCells writeNodes(KeptCases kept) {
+  private DataCells writeNodes() {
     List<List<LedgerCell>> rows = new ArrayList<>();
-    for (KeptCases.Kept one : kept.cases()) {
+    for (Solved one : group.solved()) {
       for (Node node : frame.nodes()) {
         List<LedgerCell> row =
             new ArrayList<>(List.of(LedgerCell.text(one.name()), LedgerCell.text(node.name())));
@@ -165,7 +167,7 @@ final class BalanceSheet {
     return writeWorst(cells, rows);
   }
 
-  private LedgerCell leftOver(KeptCases.Kept one, Node node, Freedom freedom) {
+  private LedgerCell leftOver(Solved one, Node node, Freedom freedom) {
     Integer support = supportOf.get(node.name());
     if (support != null) {
       Restraint restraint = frame.supports().get(support).restraint(freedom);
@@ -238,7 +240,7 @@ final class BalanceSheet {
 
   private List<Column> columns(String[] symbols) {
     List<Column> columns =
-        new ArrayList<>(List.of(Column.text("case", 34), Column.text("node", 18)));
+        new ArrayList<>(List.of(Column.text(group.what(), 34), Column.text("node", 18)));
     for (Freedom freedom : Freedom.values()) {
       columns.add(
           Column.number(
@@ -253,8 +255,8 @@ final class BalanceSheet {
     return Required.of(supportOf.get(node.name()), "The support of " + node.name());
   }
 
-  private NumberAt reactionCell(KeptCases.Kept one, int support, Freedom freedom) {
-    int row = (one.number() - 1) * frame.supports().size() + support;
+  private NumberAt reactionCell(Solved one, int support, Freedom freedom) {
+    int row = one.index() * frame.supports().size() + support;
     return reactions.number(row, REACTIONS[freedom.ordinal()]);
   }
 
@@ -269,7 +271,7 @@ final class BalanceSheet {
   }
 
   /** A reaction of a support in a case, as the support acts on the structure. */
-  NumberAt reaction(KeptCases.Kept one, Node node, Freedom freedom) {
+  NumberAt reaction(Solved one, Node node, Freedom freedom) {
     return reactionCell(one, supportOf(node), freedom);
   }
 }

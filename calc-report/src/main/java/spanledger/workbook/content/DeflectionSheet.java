@@ -8,9 +8,11 @@ import spanledger.action.RuleSet;
 import spanledger.analysis.ChordDeflection;
 import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Governing;
+import spanledger.envelope.StandingHeight;
 import spanledger.envelope.Station;
 import spanledger.frame.Frame;
 import spanledger.frame.Freedom;
+import spanledger.frame.Member;
 import spanledger.frame.Segment;
 import spanledger.frame.Vector;
 import spanledger.job.Job;
@@ -40,6 +42,7 @@ final class DeflectionSheet {
   private final SegmentSheets segments;
   private final LoadSumSheet sums;
   private final MovementSheet movements;
+  private final NodeSheet nodes;
   private final FigureSheet figures;
   private final LedgerSheet sheet;
   private final Map<DeflectionFinding, NumberAt> deflections = new HashMap<>();
@@ -54,12 +57,14 @@ final class DeflectionSheet {
       SegmentSheets segments,
       LoadSumSheet sums,
       MovementSheet movements,
+      NodeSheet nodes,
       FigureSheet figures) {
     this.job = job;
     this.cuts = cuts;
     this.segments = segments;
     this.sums = sums;
     this.movements = movements;
+    this.nodes = nodes;
     this.figures = figures;
     this.sheet = workbook.sheet(SheetNames.DEFLECTION);
   }
@@ -72,12 +77,14 @@ final class DeflectionSheet {
       SegmentSheets segments,
       LoadSumSheet sums,
       MovementSheet movements,
+      NodeSheet nodes,
       FigureSheet figures) {
     DeflectionSheet deflection =
-        new DeflectionSheet(workbook, job, cuts, segments, sums, movements, figures);
+        new DeflectionSheet(workbook, job, cuts, segments, sums, movements, nodes, figures);
     deflection.sheet.title(
         "Deflection",
-        "Floor members from the line between their ends; rails and posts from where they stood.");
+        "Floor members from the line between their ends; rails, posts and level movements of"
+            + " floors from where they stood.");
     if (!findings.isEmpty()) {
       deflection.write(findings);
     }
@@ -98,6 +105,7 @@ final class DeflectionSheet {
     ProcedureCells moved = writePoints(points, findings, chords);
     writeFloors(findings, moved);
     writeRails(findings, moved);
+    writeSway(findings, moved);
   }
 
   static Cut cut(Governing governing) {
@@ -311,6 +319,49 @@ final class DeflectionSheet {
       limits.put(rails.get(i), table.number(i, "δ_max"));
       utilisations.put(rails.get(i), table.number(i, "η_deflection"));
     }
+  }
+
+  private void writeSway(List<DeflectionFinding> findings, ProcedureCells moved) {
+    if (job.rules().find(RuleSet.SWAY_DEFLECTION_RATIO).isEmpty()) {
+      return;
+    }
+    CompiledProcedure procedure = DeflectionUtilisation.SWAY.compile();
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    List<DeflectionFinding> floors = new ArrayList<>();
+    for (int i = 0; i < findings.size(); i++) {
+      DeflectionFinding finding = findings.get(i);
+      if (finding.kind() == DeflectionFinding.Kind.SWAY) {
+        floors.add(finding);
+        rows.add(
+            new ProcedureTable.Row(
+                List.of(finding.member().name(), finding.governing().instance().words()),
+                List.of(
+                    InputCell.shown(moved.number(i, "δ")),
+                    height(finding.member()),
+                    InputCell.shown(figures.number(RuleSet.SWAY_DEFLECTION_RATIO)))));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    ProcedureCells table = judged(procedure, rows);
+    for (int i = 0; i < floors.size(); i++) {
+      deflections.put(floors.get(i), table.number(i, "δ"));
+      limits.put(floors.get(i), table.number(i, "δ_lim"));
+      utilisations.put(floors.get(i), table.number(i, "η_deflection"));
+    }
+  }
+
+  /** The height of the member's lowest node above the lowest support, live. */
+  private InputCell height(Member member) {
+    List<String> own = new ArrayList<>();
+    member.nodes().forEach(n -> own.add(nodes.place(n, 2).from(sheet.name())));
+    List<String> supports = new ArrayList<>();
+    job.frame().supports().forEach(s -> supports.add(nodes.place(s.node(), 2).from(sheet.name())));
+    return InputCell.live(
+        "MIN(" + String.join(",", own) + ")-MIN(" + String.join(",", supports) + ")",
+        new StandingHeight(job.frame()).of(member),
+        "lowest node of the member above the lowest support");
   }
 
   private ProcedureCells judged(CompiledProcedure procedure, List<ProcedureTable.Row> rows) {

@@ -27,19 +27,19 @@ final class EndForceSheets {
   private static final Set<String> OF_STIFFNESS = Set.of("E", "A", "I_y", "I_z");
 
   private final Frame frame;
-  private final KeptCases kept;
+  private final SolvedGroup group;
   private final ProcedureCells deformations;
   private final ProcedureCells endForces;
   private final ProcedureCells nodeForces;
 
   private EndForceSheets(
       LedgerWorkbook workbook,
-      KeptCases kept,
+      SolvedGroup group,
       SegmentSheets segments,
-      LoadSumSheet sums,
+      SolvedLoads loads,
       MovementSheet movements) {
     this.frame = segments.frame();
-    this.kept = kept;
+    this.group = group;
     deformations =
         write(
             workbook,
@@ -57,7 +57,7 @@ final class EndForceSheets {
             "What the nodes exert on the segment's ends, in its axes: stiffness times deformation, plus"
                 + " the fixed-end part of its loads.",
             EndForces.PROCEDURE.compile(),
-            (one, segment) -> symbol -> endForceInput(one, segment, symbol, segments, sums));
+            (one, segment) -> symbol -> endForceInput(one, segment, symbol, segments, loads));
     nodeForces =
         write(
             workbook,
@@ -75,11 +75,11 @@ final class EndForceSheets {
 
   static EndForceSheets write(
       LedgerWorkbook workbook,
-      KeptCases kept,
+      SolvedGroup group,
       SegmentSheets segments,
-      LoadSumSheet sums,
+      SolvedLoads loads,
       MovementSheet movements) {
-    return new EndForceSheets(workbook, kept, segments, sums, movements);
+    return new EndForceSheets(workbook, group, segments, loads, movements);
   }
 
   private ProcedureCells write(
@@ -88,11 +88,11 @@ final class EndForceSheets {
       String title,
       String purpose,
       CompiledProcedure procedure,
-      BiFunction<KeptCases.Kept, Segment, java.util.function.Function<String, InputCell>> inputs) {
-    LedgerSheet sheet = workbook.sheet(name);
+      BiFunction<Solved, Segment, java.util.function.Function<String, InputCell>> inputs) {
+    LedgerSheet sheet = workbook.sheet(group.sheet(name));
     sheet.title(title, purpose);
     List<ProcedureTable.Row> rows = new ArrayList<>();
-    for (KeptCases.Kept one : kept.cases()) {
+    for (Solved one : group.solved()) {
       for (Segment segment : frame.segments()) {
         rows.add(
             new ProcedureTable.Row(
@@ -104,16 +104,14 @@ final class EndForceSheets {
         new ProcedureTable(
             "",
             procedure,
-            List.of(new ProcedureTable.Label("case", 34), new ProcedureTable.Label("segment", 22)),
+            List.of(
+                new ProcedureTable.Label(group.what(), 34),
+                new ProcedureTable.Label("segment", 22)),
             rows));
   }
 
   private static InputCell deformationInput(
-      KeptCases.Kept one,
-      Segment segment,
-      String symbol,
-      SegmentSheets segments,
-      MovementSheet movements) {
+      Solved one, Segment segment, String symbol, SegmentSheets segments, MovementSheet movements) {
     for (Freedom freedom : Freedom.values()) {
       String movement = MovementSheet.SYMBOLS[freedom.ordinal()];
       if (symbol.equals(movement + "1")) {
@@ -127,13 +125,9 @@ final class EndForceSheets {
   }
 
   private InputCell endForceInput(
-      KeptCases.Kept one,
-      Segment segment,
-      String symbol,
-      SegmentSheets segments,
-      LoadSumSheet sums) {
+      Solved one, Segment segment, String symbol, SegmentSheets segments, SolvedLoads loads) {
     if (LoadSumSheet.SYMBOLS.contains(symbol)) {
-      return InputCell.inline(sums.number(one, segment, symbol));
+      return InputCell.inline(loads.sum(one, segment, symbol));
     } else if (symbol.equals("L")) {
       return InputCell.inline(segments.geometry(segment, symbol));
     } else if (symbol.startsWith("s_") || OF_STIFFNESS.contains(symbol)) {
@@ -142,17 +136,17 @@ final class EndForceSheets {
     return InputCell.inline(deformations.number(row(one, segment), symbol));
   }
 
-  private int row(KeptCases.Kept one, Segment segment) {
-    return (one.number() - 1) * frame.segments().size() + segment.index();
+  private int row(Solved one, Segment segment) {
+    return one.index() * frame.segments().size() + segment.index();
   }
 
   /** An end force of a segment in a case, for example F_z1. */
-  NumberAt endForce(KeptCases.Kept one, Segment segment, String symbol) {
+  NumberAt endForce(Solved one, Segment segment, String symbol) {
     return endForces.number(row(one, segment), symbol);
   }
 
   /** What the segments at a node take from it in a case, along one freedom. */
-  List<NumberAt> takenFrom(KeptCases.Kept one, Node node, Freedom freedom) {
+  List<NumberAt> takenFrom(Solved one, Node node, Freedom freedom) {
     String axis = freedom.isShift() ? "R_" : "S_";
     String symbol = axis + "XYZ".charAt(freedom.ordinal() % 3);
     List<NumberAt> taken = new ArrayList<>();

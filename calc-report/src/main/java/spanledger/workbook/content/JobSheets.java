@@ -34,10 +34,12 @@ public final class JobSheets {
     NodalLoadTable onNodes =
         NodalLoadTable.write(sums.sheet(), kept, assessment.actions(), figures);
     CombinationSheet combinations = CombinationSheet.write(workbook, kept, figures);
-    MovementSheet movements = MovementSheet.write(workbook, kept, job.frame());
-    EndForceSheets forces = EndForceSheets.write(workbook, kept, segments, sums, movements);
+    SolvedGroup cases = SolvedGroup.cases(kept);
+    SolvedLoads loadCells = new SolvedLoads.OfCases(sums, onNodes);
+    MovementSheet movements = MovementSheet.write(workbook, cases, job.frame());
+    EndForceSheets forces = EndForceSheets.write(workbook, cases, segments, loadCells, movements);
     BalanceSheet balance =
-        BalanceSheet.write(workbook, kept, job.frame(), forces, onNodes, movements, nodes);
+        BalanceSheet.write(workbook, cases, job.frame(), forces, loadCells, movements, nodes);
     List<Cut> strengthCuts = new ArrayList<>();
     for (StrengthFinding finding : findings.strength()) {
       addNew(strengthCuts, DeflectionSheet.cut(finding.governing()));
@@ -50,7 +52,7 @@ public final class JobSheets {
     StrengthSheet strength = StrengthSheet.write(workbook, strengthCuts, cuts, sections, figures);
     DeflectionSheet deflection =
         DeflectionSheet.write(
-            workbook, job, findings.deflections(), cuts, segments, sums, movements, figures);
+            workbook, job, findings.deflections(), cuts, segments, sums, movements, nodes, figures);
     GuardrailSheet.write(workbook, findings.strength(), cuts);
     SupportSheet.write(workbook, findings.reactions(), combinations, balance);
     SummarySheet.write(workbook, assessment, shown, strength, deflection, balance);

@@ -17,6 +17,8 @@ import spanledger.envelope.Instance;
 import spanledger.envelope.ReactionFinding;
 import spanledger.envelope.Standing;
 import spanledger.envelope.StrengthFinding;
+import spanledger.frame.Freedom;
+import spanledger.frame.Node;
 
 /**
  * The load cases that govern something, solved one by one: fixed cases first, then moving loads
@@ -31,13 +33,24 @@ final class KeptCases {
    * @param words what it is
    * @param result its solution
    */
-  record Kept(int number, String words, CaseResult result) {
+  record Kept(int number, String words, CaseResult result) implements Solved {
     LoadCase loads() {
       return result.loadCase();
     }
 
-    String name() {
+    @Override
+    public int index() {
+      return number - 1;
+    }
+
+    @Override
+    public String name() {
       return loads().name();
+    }
+
+    @Override
+    public double movement(Node node, Freedom freedom) {
+      return result.movement(node, freedom);
     }
   }
 

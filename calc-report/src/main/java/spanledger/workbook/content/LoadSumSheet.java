@@ -93,13 +93,13 @@ final class LoadSumSheet {
     return symbol.charAt(2) - '0';
   }
 
-  private static String key(KeptCases.Kept kept, Segment segment) {
-    return kept.number() + "/" + segment.index();
+  private static String key(Solved solved, Segment segment) {
+    return solved.name() + "/" + segment.index();
   }
 
   /** A sum for a segment in a case; in the row of zeros if the segment bears no load. */
-  NumberAt number(KeptCases.Kept kept, Segment segment, String symbol) {
-    return cells.number(rows.getOrDefault(key(kept, segment), 0), symbol);
+  NumberAt number(Solved solved, Segment segment, String symbol) {
+    return cells.number(rows.getOrDefault(key(solved, segment), 0), symbol);
   }
 
   /** The sheet, for what else belongs on it. */

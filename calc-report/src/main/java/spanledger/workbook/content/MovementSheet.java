@@ -27,14 +27,16 @@ final class MovementSheet {
     this.cells = cells;
   }
 
-  static MovementSheet write(LedgerWorkbook workbook, KeptCases kept, Frame frame) {
-    LedgerSheet sheet = workbook.sheet(SheetNames.MOVEMENTS);
+  static MovementSheet write(LedgerWorkbook workbook, SolvedGroup group, Frame frame) {
+    LedgerSheet sheet = workbook.sheet(group.sheet(SheetNames.MOVEMENTS));
     sheet.title(
         "Movements of the nodes",
-        "Found by the solver. The sheet Balance proves them: with these movements, and no others, the"
-            + " forces at every node balance.");
+        "Found by the solver. The sheet "
+            + group.sheet(BalanceSheet.NAME)
+            + " proves them: with these movements, and no others, the forces at every node"
+            + " balance.");
     List<Column> columns =
-        new ArrayList<>(List.of(Column.text("case", 34), Column.text("node", 18)));
+        new ArrayList<>(List.of(Column.text(group.what(), 34), Column.text("node", 18)));
     for (Freedom freedom : Freedom.values()) {
       Column column =
           Column.number(
@@ -44,12 +46,12 @@ final class MovementSheet {
       columns.add(freedom.isShift() ? column : column.withUnit("rad"));
     }
     List<List<LedgerCell>> rows = new ArrayList<>();
-    for (KeptCases.Kept one : kept.cases()) {
+    for (Solved one : group.solved()) {
       for (Node node : frame.nodes()) {
         List<LedgerCell> row =
             new ArrayList<>(List.of(LedgerCell.text(one.name()), LedgerCell.text(node.name())));
         for (Freedom freedom : Freedom.values()) {
-          row.add(LedgerCell.solved(one.result().movement(node, freedom)));
+          row.add(LedgerCell.solved(one.movement(node, freedom)));
         }
         rows.add(row);
       }
@@ -57,9 +59,9 @@ final class MovementSheet {
     return new MovementSheet(frame, sheet.add(new DataTable("", columns, rows)));
   }
 
-  /** A movement of a node in a case. */
-  NumberAt number(KeptCases.Kept kept, Node node, Freedom freedom) {
-    int row = (kept.number() - 1) * frame.nodes().size() + frame.indexOf(node);
+  /** A movement of a node in a case or state. */
+  NumberAt number(Solved solved, Node node, Freedom freedom) {
+    int row = solved.index() * frame.nodes().size() + frame.indexOf(node);
     return cells.number(row, SYMBOLS[freedom.ordinal()]);
   }
 }

@@ -160,14 +160,14 @@ final class NodalLoadTable {
     return new double[] {f.x(), f.y(), f.z(), m.x(), m.y(), m.z()};
   }
 
-  private static String key(KeptCases.Kept kept, Node node) {
-    return kept.number() + "/" + node.name();
+  private static String key(Solved solved, Node node) {
+    return solved.name() + "/" + node.name();
   }
 
   /** The loads on a node in a case, along one freedom; those that are 0 left out. */
-  List<NumberAt> on(KeptCases.Kept kept, Node node, Freedom freedom) {
+  List<NumberAt> on(Solved solved, Node node, Freedom freedom) {
     List<NumberAt> found = new ArrayList<>();
-    for (NumberAt[] numbers : byCaseAndNode.getOrDefault(key(kept, node), List.of())) {
+    for (NumberAt[] numbers : byCaseAndNode.getOrDefault(key(solved, node), List.of())) {
       if (numbers[freedom.ordinal()].value() != 0) {
         found.add(numbers[freedom.ordinal()]);
       }

@@ -47,8 +47,7 @@ final class Representatives {
     }
     Map<String, DeflectionFinding> deflections = new LinkedHashMap<>();
     for (DeflectionFinding finding : all.deflections()) {
-      boolean level = Math.abs(finding.direction().z()) < 0.5;
-      String key = make(finding.member()) + "|" + finding.kind() + "|" + level;
+      String key = make(finding.member()) + "|" + finding.kind() + "|" + way(finding);
       members.computeIfAbsent(key, k -> new TreeSet<>()).add(finding.member().name());
       deflections.merge(key, finding, (a, b) -> worse(a.governing(), b.governing()) ? a : b);
     }
@@ -58,6 +57,17 @@ final class Representatives {
     strength.forEach((key, f) -> chosen.covered.put(f.governing(), members.get(key)));
     deflections.forEach((key, f) -> chosen.covered.put(f.governing(), members.get(key)));
     return chosen;
+  }
+
+  /** Sway limits differ with the height, and sway along X is no measure of that along Y. */
+  private static String way(DeflectionFinding finding) {
+    boolean level = Math.abs(finding.direction().z()) < 0.5;
+    if (finding.kind() != DeflectionFinding.Kind.SWAY) {
+      return Boolean.toString(level);
+    }
+    double height =
+        finding.member().nodes().stream().mapToDouble(n -> n.place().z()).min().orElse(0);
+    return (finding.direction().x() != 0 ? "X" : "Y") + Math.round(height);
   }
 
   private static boolean worse(Governing a, Governing b) {
