@@ -22,6 +22,7 @@ module spanledger.core {
   exports spanledger.quantity;
   exports spanledger.resistance;
   exports spanledger.resistance.adm;
+  exports spanledger.resistance.en1999;
   exports spanledger.resistance.member;
   exports spanledger.section;
   exports spanledger.section.mesh;

@@ -2,6 +2,7 @@ package spanledger.resistance.member;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import spanledger.material.Alloy;
 
 /**
@@ -41,6 +42,18 @@ public record MemberCase(
   public MemberCase(
       String name, MemberSection section, Alloy alloy, Map<BucklingMode, BucklingLength> lengths) {
     this(name, section, alloy, lengths, MomentFactors.uniform(), List.of(), List.of(), List.of());
+  }
+
+  /** Where cuts are needed besides where effects are greatest: welds across it and holes, mm. */
+  public List<Double> weakPlaces() {
+    return Stream.concat(
+            welds.stream()
+                .filter(Weld.Across.class::isInstance)
+                .map(weld -> ((Weld.Across) weld).place()),
+            holes.stream().map(Hole::place))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   public MemberCase with(MomentFactors other) {

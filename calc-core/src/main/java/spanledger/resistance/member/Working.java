@@ -94,7 +94,7 @@ public final class Working {
     }
 
     /** Takes results of the same symbols from an earlier run. */
-    public Feeding from(Working earlier, String... symbols) {
+    public Feeding same(Working earlier, String... symbols) {
       for (String symbol : symbols) {
         with(symbol, earlier.feed(symbol));
       }

@@ -23,8 +23,10 @@ import spanledger.procedure.Procedure;
 import spanledger.procedure.Step;
 import spanledger.provenance.Confidence;
 import spanledger.provenance.Source;
+import spanledger.resistance.member.CodeFigures;
 import spanledger.tables.AlloyTables;
 import spanledger.tables.CombinationTables;
+import spanledger.tables.MemberRuleTables;
 import spanledger.tables.RuleTables;
 
 /** Every figure and formula that is marked as recalled from memory, as lists in Markdown. */
@@ -42,6 +44,7 @@ final class RecalledFigures {
     RecalledFigures recalled = new RecalledFigures();
     RuleTables.ruleSets().forEach(recalled::add);
     CombinationTables.sets().forEach(recalled::add);
+    MemberRuleTables.all().forEach(recalled::add);
     recalled.addAlloys();
     recalled.addFormulas();
     return recalled.text.toString();
@@ -50,6 +53,15 @@ final class RecalledFigures {
   private void add(RuleSet rules) {
     heading("Rule set `" + rules.id() + "`");
     for (Figure figure : rules.inOrder()) {
+      if (isRecalled(figure.source())) {
+        item("`" + figure.id() + "` " + figure.text() + ": " + figure.source().citation());
+      }
+    }
+  }
+
+  private void add(CodeFigures code) {
+    heading("Member code `" + code.id() + "`");
+    for (Figure figure : code.inOrder()) {
       if (isRecalled(figure.source())) {
         item("`" + figure.id() + "` " + figure.text() + ": " + figure.source().citation());
       }

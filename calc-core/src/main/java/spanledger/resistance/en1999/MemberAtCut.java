@@ -1,0 +1,159 @@
+package spanledger.resistance.en1999;
+
+import static spanledger.procedure.Formulas.abs;
+import static spanledger.procedure.Formulas.choose;
+import static spanledger.procedure.Formulas.greater;
+import static spanledger.procedure.Formulas.less;
+import static spanledger.procedure.Formulas.max;
+import static spanledger.procedure.Formulas.number;
+import static spanledger.procedure.Formulas.pi;
+import static spanledger.procedure.Formulas.sin;
+
+import spanledger.procedure.Domain;
+import spanledger.procedure.Expression;
+import spanledger.procedure.Procedure;
+import spanledger.procedure.Reference;
+import spanledger.quantity.Dimension;
+
+/**
+ * Buckling of the member, judged at a cut: each mode alone, then with moments.
+ *
+ * <p>y is the stronger axis. The critical cut of a beam-column need not be the middle: near the
+ * ends of a buckling length the deflection of second order is small, which ω_x, ω_xLT follow. The
+ * least of all modes but bending about y takes the place of buckling about z.
+ */
+final class MemberAtCut {
+
+  static final Procedure PROCEDURE = define();
+
+  private MemberAtCut() {}
+
+  private static Procedure define() {
+    Steps p = new Steps("member-at-cut", "Member buckling at a cut, EN 1999-1-1");
+    Reference n = p.any("N", "axial force, tension positive", Dimension.FORCE);
+    Reference my = p.any("M_y", "bending moment about the stronger axis", Dimension.MOMENT);
+    Reference mz = p.any("M_z", "bending moment about the weaker axis", Dimension.MOMENT);
+    Reference placeY = part(p, "ξ_y", "place of the cut in the buckling length about y");
+    Reference placeZ = part(p, "ξ_z", "place of the cut in the buckling length about z");
+    Reference placeL = part(p, "ξ_LT", "place of the cut between lateral restraints");
+    Reference omega = part(p, "ω_0", "part of the resistances that is there");
+    Reference ny = p.positive("N_b_y", "buckling resistance about y", Dimension.FORCE);
+    Reference nz = p.positive("N_b_z", "buckling resistance about z", Dimension.FORCE);
+    Reference nt = p.positive("N_b_T", "torsional-flexural buckling resistance", Dimension.FORCE);
+    Reference chiY = p.factor("χ_y", "reduction about y");
+    Reference chiZ = p.factor("χ_zT", "least reduction about z and of twisting");
+    Reference shiftY = p.notNegative("e_y", "shift of the centroid along y", Dimension.LENGTH);
+    Reference shiftZ = p.notNegative("e_z", "shift of the centroid along z", Dimension.LENGTH);
+    Reference yUp = p.positive("M_y_Rd_pos", "moment resistance, M_y > 0", Dimension.MOMENT);
+    Reference yDown = p.positive("M_y_Rd_neg", "moment resistance, M_y < 0", Dimension.MOMENT);
+    Reference zUp = p.positive("M_z_Rd_pos", "moment resistance, M_z > 0", Dimension.MOMENT);
+    Reference zDown = p.positive("M_z_Rd_neg", "moment resistance, M_z < 0", Dimension.MOMENT);
+    Reference ltUp = part(p, "χ_LT_pos", "lateral-torsional reduction, M_y > 0");
+    Reference ltDown = part(p, "χ_LT_neg", "lateral-torsional reduction, M_y < 0");
+    Reference open = p.yes("o", "open");
+    Reference xiYc = p.factor("ξ_yc", "exponent, buckling about y");
+    Reference etaC = p.factor("η_c", "exponent, buckling about z");
+    Reference xiZc = p.factor("ξ_zc", "exponent of the moment about z");
+    Reference gammaC = p.factor("γ_c", "exponent of the moment about y");
+    Reference psiC = p.factor("ψ_c", "exponent, hollow and solid");
+
+    Expression noForce = Steps.zero(Dimension.FORCE);
+    Expression noMoment = Steps.zero(Dimension.MOMENT);
+    Reference compression =
+        p.step("N_c", "compression", max(n.negated(), noForce), Clause.of("6.3.1.1"));
+    Reference y =
+        use(p, "η_by", "flexural buckling about y", compression, ny, omega, "6.3.1.1, eq. 6.48");
+    Reference z =
+        use(p, "η_bz", "flexural buckling about z", compression, nz, omega, "6.3.1.1, eq. 6.48");
+    Reference twist =
+        use(p, "η_bT", "torsional-flexural buckling", compression, nt, omega, "6.3.1.4");
+    Reference aboutY =
+        p.step(
+            "m_y",
+            "moment about y per resistance",
+            abs(my)
+                .plus(compression.times(shiftZ))
+                .over(omega.times(choose(less(my, noMoment), yDown, yUp))),
+            Clause.of("6.3.3.1; with the shift of the centroid"));
+    Reference aboutZ =
+        p.step(
+            "m_z",
+            "moment about z per resistance",
+            abs(mz)
+                .plus(compression.times(shiftY))
+                .over(omega.times(choose(less(mz, noMoment), zDown, zUp))),
+            Clause.of("6.3.3.1; with the shift of the centroid"));
+    Reference lateral =
+        p.step(
+            "χ_LT",
+            "lateral-torsional reduction",
+            choose(less(my, noMoment), ltDown, ltUp),
+            Clause.of("6.3.2.1"));
+    p.step(
+        "η_LT", "lateral-torsional buckling", aboutY.over(lateral), Clause.of("6.3.2.1, eq. 6.54"));
+    Reference alongY = along(p, "ω_xy", "ω_x / ω_0 about y", chiY, placeY, "6.3.3.3, eq. 6.65");
+    Reference alongZ = along(p, "ω_xz", "ω_x / ω_0 about z", chiZ, placeZ, "6.3.3.3, eq. 6.65");
+    Reference alongL = along(p, "ω_xLT", "ω_xLT / ω_0", lateral, placeL, "6.3.3.3, eq. 6.66");
+    Reference forceY =
+        p.step("n_y", "buckling about y at this cut", y.over(alongY), Clause.of("6.3.3.1"));
+    Reference forceZ =
+        p.step(
+            "n_z",
+            "buckling in the other modes at this cut",
+            max(z, twist).over(alongZ),
+            Clause.of("6.3.3.1"));
+    Reference bendsY =
+        p.step(
+            "η_4",
+            "open: buckling about y with its moment",
+            forceY.pow(xiYc).plus(aboutY),
+            Clause.of("6.3.3.1, eq. 6.59"));
+    Reference bendsZ =
+        p.step(
+            "η_5",
+            "open: buckling in the other modes with both moments",
+            forceZ
+                .pow(etaC)
+                .plus(aboutY.over(lateral.times(alongL)).pow(gammaC))
+                .plus(aboutZ.pow(xiZc)),
+            Clause.of("6.3.3.2, eq. 6.63; without lateral-torsional buckling eq. 6.60"));
+    Reference closed =
+        p.step(
+            "η_6",
+            "hollow or solid",
+            max(forceY, forceZ)
+                .pow(psiC)
+                .plus(Interaction.ofMoments(aboutY.over(lateral.times(alongL)), aboutZ)),
+            Clause.of("6.3.3.1, eq. 6.62; M_y with lateral-torsional buckling besides"));
+    p.step(
+        "η_member",
+        "buckling with moments",
+        choose(greater(open, number(0.5)), max(bendsY, bendsZ), closed),
+        Clause.of("6.3.3"));
+    return p.build();
+  }
+
+  private static Reference part(Steps p, String symbol, String words) {
+    return p.input(symbol, words, Dimension.NONE, Domain.FRACTION);
+  }
+
+  private static Reference use(
+      Steps p,
+      String symbol,
+      String words,
+      Reference compression,
+      Reference resistance,
+      Reference omega,
+      String clause) {
+    return p.step(symbol, words, compression.over(omega.times(resistance)), Clause.of(clause));
+  }
+
+  private static Reference along(
+      Steps p, String symbol, String words, Reference chi, Reference place, String clause) {
+    return p.step(
+        symbol,
+        words,
+        number(1).over(chi.plus(number(1).minus(chi).times(sin(pi().times(place))))),
+        Clause.of(clause));
+  }
+}

@@ -1,0 +1,160 @@
+package spanledger.resistance.en1999;
+
+import static spanledger.procedure.Formulas.abs;
+import static spanledger.procedure.Formulas.choose;
+import static spanledger.procedure.Formulas.greater;
+import static spanledger.procedure.Formulas.less;
+import static spanledger.procedure.Formulas.max;
+import static spanledger.procedure.Formulas.min;
+import static spanledger.procedure.Formulas.number;
+import static spanledger.procedure.Formulas.sqrt;
+
+import spanledger.procedure.Domain;
+import spanledger.procedure.Expression;
+import spanledger.procedure.Procedure;
+import spanledger.procedure.Reference;
+import spanledger.quantity.Dimension;
+
+/**
+ * The section at a cut: axial force, moments, shear and torsion, each alone and together.
+ *
+ * <p>Shear above half of its resistance reduces all resistances to axial force and moments, not
+ * only those of the sheared walls: on the safe side. The bound of the warping stress is added.
+ */
+final class SectionAtCut {
+
+  static final Procedure PROCEDURE = define();
+
+  /** Below this part a resistance is not reduced further, so that uses stay numbers. */
+  private static final double LEAST = 0.001;
+
+  private SectionAtCut() {}
+
+  private static Procedure define() {
+    Steps p = new Steps("section-at-cut", "Section at a cut, EN 1999-1-1");
+    Reference n = p.any("N", "axial force, tension positive", Dimension.FORCE);
+    Reference vy = p.any("V_y", "shear along y", Dimension.FORCE);
+    Reference vz = p.any("V_z", "shear along z", Dimension.FORCE);
+    Reference t = p.any("T", "torque", Dimension.MOMENT);
+    Reference my = p.any("M_y", "bending moment about y", Dimension.MOMENT);
+    Reference mz = p.any("M_z", "bending moment about z", Dimension.MOMENT);
+    Reference omega =
+        p.input("ω_0", "part of the resistances that is there", Dimension.NONE, Domain.FRACTION);
+    Reference tension = p.positive("N_t_Rd", "tension resistance", Dimension.FORCE);
+    Reference compression = p.positive("N_c_Rd", "compression resistance", Dimension.FORCE);
+    Reference yUp = p.positive("M_y_Rd_pos", "moment resistance, +z stretched", Dimension.MOMENT);
+    Reference yDown = p.positive("M_y_Rd_neg", "moment resistance, -z stretched", Dimension.MOMENT);
+    Reference zUp = p.positive("M_z_Rd_pos", "moment resistance, -y stretched", Dimension.MOMENT);
+    Reference zDown = p.positive("M_z_Rd_neg", "moment resistance, +y stretched", Dimension.MOMENT);
+    Reference shearY = p.positive("V_y_Rd", "shear resistance along y", Dimension.FORCE);
+    Reference shearZ = p.positive("V_z_Rd", "shear resistance along z", Dimension.FORCE);
+    Reference torsion = p.positive("T_Rd", "torsion resistance", Dimension.MOMENT);
+    Reference warping =
+        p.notNegative(
+            "c_w", "bound of the stress along the member per torque", Dimension.whole(-3, 0, 0, 0));
+    Reference strength = p.proofStrength();
+    Reference partial = p.yieldFactor();
+    Reference hollow = p.yes("h", "hollow");
+    Reference open = p.yes("o", "open");
+    Reference eta = p.factor("η_0", "exponent of the axial force");
+    Reference gamma = p.factor("γ_0", "exponent of the moment about y");
+    Reference xi = p.factor("ξ_0", "exponent of the moment about z");
+    Reference psi = p.factor("ψ_0", "exponent of the axial force, hollow and solid");
+
+    Reference twisted =
+        p.step("η_T", "torsion", abs(t).over(torsion.times(omega)), Clause.of("6.2.7.1, eq. 6.31"));
+    Reference warped =
+        p.step(
+            "η_w",
+            "stress of held warping, at most",
+            abs(t).times(warping).times(partial).over(strength.times(omega)),
+            Clause.of("6.2.7.1(4); bound in docs/theory"));
+    Reference left =
+        p.step(
+            "k_T",
+            "shear resistance that torsion leaves",
+            max(
+                number(LEAST),
+                choose(
+                    greater(hollow, number(0.5)),
+                    number(1).minus(twisted),
+                    sqrt(max(number(0), number(1).minus(twisted.over(1.25)))))),
+            Clause.of("6.2.7.3, eq. 6.35, 6.36"));
+    Reference alongY =
+        p.step(
+            "η_Vy",
+            "shear along y",
+            abs(vy).over(shearY.times(omega).times(left)),
+            Clause.of("6.2.6, eq. 6.28"));
+    Reference alongZ =
+        p.step(
+            "η_Vz",
+            "shear along z",
+            abs(vz).over(shearZ.times(omega).times(left)),
+            Clause.of("6.2.6, eq. 6.28"));
+    Reference shear = p.step("η_V", "greater shear", max(alongY, alongZ), Clause.of("6.2.8"));
+    Reference reduced =
+        p.step(
+            "k_V",
+            "strength that shear leaves",
+            choose(
+                greater(shear, number(0.5)),
+                max(
+                    number(LEAST),
+                    number(1).minus(min(shear, number(1)).times(2).minus(number(1)).pow(2))),
+                number(1)),
+            Clause.of("6.2.8, eq. 6.38; 6.2.10"));
+    Reference axial =
+        p.step(
+            "η_N",
+            "axial force",
+            abs(n)
+                .over(choose(less(n, Steps.zero(Dimension.FORCE)), compression, tension))
+                .over(omega.times(reduced)),
+            Clause.of("6.2.3, 6.2.4"));
+    Reference aboutY =
+        p.step(
+            "η_My",
+            "moment about y",
+            abs(my)
+                .over(choose(less(my, Steps.zero(Dimension.MOMENT)), yDown, yUp))
+                .over(omega.times(reduced)),
+            Clause.of("6.2.5.1, eq. 6.23"));
+    Reference aboutZ =
+        p.step(
+            "η_Mz",
+            "moment about z",
+            abs(mz)
+                .over(choose(less(mz, Steps.zero(Dimension.MOMENT)), zDown, zUp))
+                .over(omega.times(reduced)),
+            Clause.of("6.2.5.1, eq. 6.23"));
+    Reference first =
+        p.step(
+            "η_1",
+            "open: all three",
+            power(axial, eta).plus(power(aboutY, gamma)).plus(power(aboutZ, xi)),
+            Clause.of("6.2.9.1, eq. 6.40"));
+    Reference second =
+        p.step(
+            "η_2",
+            "open: axial force and moment about y",
+            power(axial, xi).plus(aboutY),
+            Clause.of("6.2.9.1, eq. 6.41"));
+    Reference closed =
+        p.step(
+            "η_3",
+            "hollow or solid",
+            power(axial, psi).plus(Interaction.ofMoments(aboutY, aboutZ)),
+            Clause.of("6.2.9.2, eq. 6.43"));
+    p.step(
+        "η_section",
+        "axial force and moments together",
+        choose(greater(open, number(0.5)), max(first, second), closed).plus(warped),
+        Clause.of("6.2.9"));
+    return p.build();
+  }
+
+  private static Expression power(Reference base, Reference exponent) {
+    return base.pow(exponent);
+  }
+}
