@@ -25,6 +25,7 @@ module spanledger.core {
   exports spanledger.resistance.en1999;
   exports spanledger.resistance.member;
   exports spanledger.section;
+  exports spanledger.section.feature;
   exports spanledger.section.mesh;
   exports spanledger.section.outline;
   exports spanledger.section.plate;

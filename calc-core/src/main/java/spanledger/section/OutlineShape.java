@@ -1,7 +1,9 @@
 package spanledger.section;
 
+import java.util.List;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Procedure;
+import spanledger.section.feature.Feature;
 import spanledger.section.outline.AreaIntegrals;
 import spanledger.section.outline.BendingModuli;
 import spanledger.section.outline.BoundaryIntegrals;
@@ -28,8 +30,11 @@ import spanledger.section.warping.FieldSolver;
  * @param outline the outline
  * @param plates its plates, recognised or the user's
  * @param field what the finite elements found for the outline
+ * @param features its named features, for joints
  */
-public record OutlineShape(Outline outline, Plates plates, FieldProperties field) implements Shape {
+public record OutlineShape(
+    Outline outline, Plates plates, FieldProperties field, List<Feature> features)
+    implements Shape {
 
   private static final String KIND = "outline";
 
@@ -40,6 +45,15 @@ public record OutlineShape(Outline outline, Plates plates, FieldProperties field
 
   /** More turn than this, and plates are no longer told apart by direction, rad. */
   private static final double TURNED = Math.toRadians(10);
+
+  public OutlineShape {
+    features = List.copyOf(features);
+  }
+
+  /** An outline without named features. */
+  public OutlineShape(Outline outline, Plates plates, FieldProperties field) {
+    this(outline, plates, field, List.of());
+  }
 
   /**
    * Recognises the plates and solves for torsion and shear.
@@ -52,7 +66,7 @@ public record OutlineShape(Outline outline, Plates plates, FieldProperties field
 
   /** The same section with plates that the user corrected. */
   public OutlineShape withPlates(Plates corrected) {
-    return new OutlineShape(outline, corrected, field);
+    return new OutlineShape(outline, corrected, field, features);
   }
 
   @Override

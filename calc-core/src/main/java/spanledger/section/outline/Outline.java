@@ -3,6 +3,8 @@ package spanledger.section.outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /**
  * The outline of an extrusion: one outer ring and any holes.
@@ -48,6 +50,15 @@ public record Outline(Ring outer, List<Ring> holes) {
   public Outline moved(Similarity similarity) {
     return new Outline(
         outer.moved(similarity), holes.stream().map(hole -> hole.moved(similarity)).toList());
+  }
+
+  /**
+   * Whether a point lies in the material. Within 0.05 % of the radius of an arc it may be taken for
+   * in or out.
+   */
+  public boolean encloses(Point point) {
+    return OutlineFaults.flattened(this)
+        .contains(new GeometryFactory().createPoint(new Coordinate(point.y(), point.z())));
   }
 
   /** The named faces: each run of neighbouring edges of one name, in order of rings and travel. */

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.valid.IsSimpleOp;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
@@ -34,11 +35,11 @@ final class OutlineFaults {
     List<OutlineFault> faults = new ArrayList<>();
     GeometryFactory factory = new GeometryFactory();
     Polygon outside = factory.createPolygon(flattened(outer, factory));
-    addCrossings(outside, "the outer ring", faults);
+    addCrossings(outside, "the outer ring", 0, faults);
     List<Polygon> inside = new ArrayList<>();
     for (int h = 0; h < holes.size(); h++) {
       Polygon hole = factory.createPolygon(flattened(holes.get(h), factory));
-      addCrossings(hole, "hole " + (h + 1), faults);
+      addCrossings(hole, "hole " + (h + 1), h + 1, faults);
       inside.add(hole);
     }
     if (!faults.isEmpty()) {
@@ -52,9 +53,11 @@ final class OutlineFaults {
         faults.add(
             new OutlineFault(
                 placeOutside(hole, outside),
-                name + " reaches outside the outer ring. Move it inside, or draw it as a notch."));
+                name + " reaches outside the outer ring. Move it inside, or draw it as a notch.",
+                h + 1));
       } else {
-        addTouch(outside.getExteriorRing(), hole, "the outer ring and " + name, noWall, faults);
+        addTouch(
+            outside.getExteriorRing(), hole, "the outer ring and " + name, noWall, h + 1, faults);
       }
       for (int g = 0; g < h; g++) {
         String both = "hole " + (g + 1) + " and " + name;
@@ -62,9 +65,10 @@ final class OutlineFaults {
           faults.add(
               new OutlineFault(
                   point(inside.get(g).intersection(hole).getCoordinate()),
-                  both + " overlap. Move them apart, or draw them as one."));
+                  both + " overlap. Move them apart, or draw them as one.",
+                  h + 1));
         } else {
-          addTouch(inside.get(g), hole, both, noWall, faults);
+          addTouch(inside.get(g), hole, both, noWall, h + 1, faults);
         }
       }
     }
@@ -75,27 +79,39 @@ final class OutlineFaults {
     return a.touches(b);
   }
 
-  private static void addCrossings(Polygon ring, String name, List<OutlineFault> faults) {
-    TopologyValidationError error = new IsValidOp(ring).getValidationError();
-    if (error != null) {
+  private static void addCrossings(
+      Polygon polygon, String name, int ring, List<OutlineFault> faults) {
+    IsSimpleOp crossings = new IsSimpleOp(polygon.getExteriorRing());
+    crossings.setFindAllLocations(true);
+    List<Point> places =
+        new ArrayList<>(
+            crossings.getNonSimpleLocations().stream()
+                .map(OutlineFaults::point)
+                .distinct()
+                .toList());
+    TopologyValidationError error = new IsValidOp(polygon).getValidationError();
+    if (places.isEmpty() && error != null) {
+      places.add(point(error.getCoordinate()));
+    }
+    for (Point place : places) {
       faults.add(
           new OutlineFault(
-              point(error.getCoordinate()),
-              name + " crosses or touches itself. Each wall needs a thickness above zero."));
+              place,
+              name + " crosses or touches itself. Give every wall a thickness above zero.",
+              ring));
     }
   }
 
   private static void addTouch(
-      Geometry a, Geometry b, String both, double noWall, List<OutlineFault> faults) {
+      Geometry a, Geometry b, String both, double noWall, int ring, List<OutlineFault> faults) {
     DistanceOp distance = new DistanceOp(a, b);
     if (distance.distance() <= noWall) {
       faults.add(
           new OutlineFault(
               point(distance.nearestPoints()[0]),
               both
-                  + " are only "
-                  + distance.distance()
-                  + " mm apart. A wall needs a thickness above zero."));
+                  + " touch, to within 10⁻⁶ of the section. Give every wall a thickness above zero.",
+              ring));
     }
   }
 

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import spanledger.section.outline.ArcEdge;
 import spanledger.section.outline.Edge;
 import spanledger.section.outline.Point;
+import spanledger.section.outline.Ray;
 
 /** Finds which edge each part of the boundary faces through the material. */
 final class Facing {
@@ -51,22 +52,12 @@ final class Facing {
   private SortedSet<Double> stops(Edge edge) {
     SortedSet<Double> stops = new TreeSet<>(List.of(0.0, 1.0));
     for (Edge other : edges) {
-      double t = abreast(edge, other.start());
+      double t = Ray.abreast(edge, other.start());
       if (t > 1e-9 && t < 1 - 1e-9) {
         stops.add(t);
       }
     }
     return stops;
-  }
-
-  private static double abreast(Edge edge, Point point) {
-    if (edge instanceof ArcEdge arc) {
-      Point spoke = point.minus(arc.centre());
-      Point middle = arc.at(0.5).minus(arc.centre());
-      double turn = Math.atan2(middle.cross(spoke), middle.dot(spoke));
-      return 0.5 + turn / arc.sweep();
-    }
-    return point.minus(edge.start()).dot(edge.tangent(0)) / edge.length();
   }
 
   /** What the part between two stops faces, if both bound a plate. */
@@ -78,7 +69,8 @@ final class Facing {
     int hit = -1;
     double nearest = Double.POSITIVE_INFINITY;
     for (int e = 0; e < edges.size(); e++) {
-      double distance = e == number && edge.sweep() == 0 ? -1 : distance(at, inward, edges.get(e));
+      double distance =
+          e == number && edge.sweep() == 0 ? -1 : Ray.distance(at, inward, edges.get(e));
       if (distance > 1e-9 * edge.length() && distance < nearest) {
         nearest = distance;
         hit = e;
@@ -98,39 +90,5 @@ final class Facing {
     return one.sweep() == 0
         && other.sweep() == 0
         && one.tangent(0).dot(other.tangent(0)) < -Math.cos(LARGEST_TAPER);
-  }
-
-  /** The distance from a point along a direction to an edge; negative if it is missed. */
-  private static double distance(Point from, Point direction, Edge edge) {
-    if (edge instanceof ArcEdge arc) {
-      return distance(from, direction, arc);
-    }
-    Point along = edge.end().minus(edge.start());
-    double det = direction.cross(along);
-    if (det == 0) {
-      return -1;
-    }
-    Point to = edge.start().minus(from);
-    double t = to.cross(direction) / det;
-    return t < 0 || t > 1 ? -1 : to.cross(along) / det;
-  }
-
-  private static double distance(Point from, Point direction, ArcEdge arc) {
-    Point to = arc.centre().minus(from);
-    double along = to.dot(direction);
-    double across = to.cross(direction);
-    double square = arc.radius() * arc.radius() - across * across;
-    if (square <= 0) {
-      return -1;
-    }
-    double half = Math.sqrt(square);
-    double tolerance = 1e-9 * arc.radius();
-    for (double distance : new double[] {along - half, along + half}) {
-      double t = abreast(arc, from.plus(direction.times(distance)));
-      if (distance > tolerance && t >= 0 && t <= 1) {
-        return distance;
-      }
-    }
-    return -1;
   }
 }

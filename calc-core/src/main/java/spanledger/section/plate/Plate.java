@@ -1,6 +1,11 @@
 package spanledger.section.plate;
 
+import spanledger.section.outline.ArcEdge;
+import spanledger.section.outline.Edge;
 import spanledger.section.outline.Point;
+import spanledger.section.outline.Ray;
+import spanledger.section.outline.Similarity;
+import spanledger.section.outline.StraightEdge;
 
 /**
  * A plate of a section, described by its midline.
@@ -46,6 +51,37 @@ public record Plate(
   /** Whether the plate lies along z rather than along y. */
   public boolean isUpright() {
     return Math.abs(end.z() - start.z()) > Math.abs(end.y() - start.y());
+  }
+
+  /** The middle of its midline. */
+  public Point midpoint() {
+    return start.equals(end) ? start : midline().at(0.5);
+  }
+
+  /** How far a point is from its midline, mm. */
+  double distance(Point point) {
+    if (start.equals(end)) {
+      return Math.max(0, point.distance(start) - width);
+    }
+    double t = Math.max(0, Math.min(1, Ray.abreast(midline(), point)));
+    return point.distance(midline().at(t));
+  }
+
+  private Edge midline() {
+    return bulge == 0 ? new StraightEdge(start, end) : new ArcEdge(start, end, bulge);
+  }
+
+  /** The plate after a move that keeps lengths. */
+  Plate moved(Similarity similarity) {
+    return new Plate(
+        name,
+        kind,
+        similarity.apply(start),
+        similarity.apply(end),
+        similarity.mirrored() ? -bulge : bulge,
+        width * similarity.scale(),
+        thickness * similarity.scale(),
+        certainty);
   }
 
   Plate with(PlateKind newKind, Certainty newCertainty) {

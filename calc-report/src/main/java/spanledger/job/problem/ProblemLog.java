@@ -50,6 +50,11 @@ public final class ProblemLog {
     return errors > 0;
   }
 
+  /** How many errors were reported. */
+  public int errors() {
+    return errors;
+  }
+
   /** All problems, in file order. */
   public List<Problem> inOrder() {
     return problems.stream().sorted(Problem.IN_FILE_ORDER).toList();

@@ -144,7 +144,7 @@ final class SchemaFindings {
   /** The definition of the object in which a key is missing; conditions stand within it. */
   private JsonNode objectDefinition(Error error) {
     String path = error.getSchemaLocation().getFragment().toString();
-    return schema.at(path.replaceAll("(/then|/else)?/required$", ""));
+    return schema.at(path.replaceAll("(/then|/else)*/required$", ""));
   }
 
   private JsonNode resolved(JsonNode definition) {

@@ -90,7 +90,10 @@ record ValueFinding(Located value, JsonNode definition) {
   private Finding count() {
     int least = definition.path("minItems").asInt();
     int most = definition.path("maxItems").asInt(Integer.MAX_VALUE);
-    String wanted = least == most ? String.valueOf(least) : "at least " + least;
+    String wanted =
+        least == most
+            ? String.valueOf(least)
+            : most == Integer.MAX_VALUE ? "at least " + least : least + " to " + most;
     int found = value instanceof LocatedArray list ? list.elements().size() : 0;
     return new Finding(
         "a list of " + found, "a list of " + wanted + ": " + described(), "correct the list");

@@ -25,7 +25,7 @@ import spanledger.job.problem.ProblemLog;
 import spanledger.tables.NearMiss;
 
 /**
- * The text of a job file.
+ * The text of a job file or of another file that goes with it.
  *
  * @param text its characters, without a byte order mark
  * @param sha256 the SHA-256 of its bytes as they are on disk, in hexadecimal
@@ -45,36 +45,48 @@ public record JobFile(String text, String sha256) {
    * @return its text, unless it cannot be read as one
    */
   public static Optional<JobFile> load(Path path, ProblemLog log) {
+    return load(path, "a job file", "start from one of docs/examples", log);
+  }
+
+  /**
+   * Loads a file that goes with a job.
+   *
+   * @param path the file
+   * @param kind what it should be, for example {@code an outline file}
+   * @param start what to do about an empty file
+   * @param log takes what is wrong with it
+   * @return its text, unless it cannot be read as one
+   */
+  public static Optional<JobFile> load(Path path, String kind, String start, ProblemLog log) {
     try {
       if (Files.isDirectory(path)) {
-        return refuse(
-            log, "a directory", "a job file", "give the path of the job file in this directory");
+        return refuse(log, "a directory", kind, "give the path of the file in this directory");
       }
       byte[] bytes;
       try (InputStream stream = Files.newInputStream(path)) {
         bytes = stream.readNBytes(LARGEST + 1);
       }
-      return ofBytes(bytes, log);
+      return ofBytes(bytes, kind, start, log);
     } catch (NoSuchFileException e) {
-      return refuse(log, "no file of this name", "a job file", remedyForMissing(path));
+      return refuse(log, "no file of this name", kind, remedyForMissing(path));
     } catch (AccessDeniedException e) {
-      return refuse(
-          log, "a file that may not be read", "a readable job file", "allow yourself to read it");
+      return refuse(log, "a file that may not be read", kind, "allow yourself to read it");
     } catch (IOException e) {
       return refuse(
           log,
           "a file that cannot be read: " + Quoted.shortened(String.valueOf(e.getMessage())),
-          "a readable job file",
+          kind,
           "check the disk or the network drive on which it is");
     }
   }
 
-  private static Optional<JobFile> ofBytes(byte[] bytes, ProblemLog log) {
+  private static Optional<JobFile> ofBytes(
+      byte[] bytes, String kind, String start, ProblemLog log) {
     if (bytes.length > LARGEST) {
       return refuse(
           log,
           "a file of more than " + LARGEST / (1024 * 1024) + " MiB",
-          "a job file, which is far smaller",
+          kind + ", which is far smaller",
           "check whether this is the right file");
     }
     if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
@@ -97,7 +109,7 @@ public record JobFile(String text, String sha256) {
               "save the file again as UTF-8 without BOM"));
     }
     if (text.isBlank()) {
-      return refuse(log, "an empty file", "a job", "start from one of docs/examples");
+      return refuse(log, "an empty file", kind, start);
     }
     return Optional.of(new JobFile(text, sha256(bytes)));
   }

@@ -7,9 +7,11 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class SchemaWordsTest {
 
@@ -50,10 +52,12 @@ class SchemaWordsTest {
           "additionalProperties",
           "propertyNames");
 
-  private final JsonNode document = PublishedSchema.job().document();
+  static final List<JsonNode> DOCUMENTS =
+      List.of(PublishedSchema.job().document(), PublishedSchema.outline().document());
 
-  @Test
-  void theSchemaIsValidUnderItsDraft() {
+  @ParameterizedTest
+  @FieldSource("DOCUMENTS")
+  void theSchemaIsValidUnderItsDraft(JsonNode document) {
     Schema metaSchema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(SchemaLocation.of(document.path("$schema").asText()));
@@ -61,8 +65,9 @@ class SchemaWordsTest {
     assertThat(metaSchema.validate(document)).isEmpty();
   }
 
-  @Test
-  void everyKeywordThatJudgesHasWords() {
+  @ParameterizedTest
+  @FieldSource("DOCUMENTS")
+  void everyKeywordThatJudgesHasWords(JsonNode document) {
     Set<String> keywords = new TreeSet<>();
     collect(document, keywords);
     keywords.removeAll(SILENT);
