@@ -68,7 +68,10 @@ class OutlineReaderTest {
 
     PlaneProperties plane = beam.plane();
     PlaneProperties drawn =
-        accepted(Outlines.resource("slotted-beam.json").replaceFirst("\"placement\".*\\R", ""))
+        accepted(
+                Outlines.resource("slotted-beam.json")
+                    .replaceFirst("\"placement\".*\\R", "")
+                    .replaceFirst("\"confirm\".*\\R", ""))
             .plane();
     assertThat(plane.centroid().y()).isCloseTo(drawn.centroid().z() + 10, EXACT);
     assertThat(plane.centroid().z()).isCloseTo(drawn.centroid().y(), EXACT);
