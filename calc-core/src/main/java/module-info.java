@@ -30,5 +30,8 @@ module spanledger.core {
   exports spanledger.section.outline;
   exports spanledger.section.plate;
   exports spanledger.section.warping;
+  exports spanledger.sparse;
+  exports spanledger.stability;
+  exports spanledger.state;
   exports spanledger.verdict;
 }

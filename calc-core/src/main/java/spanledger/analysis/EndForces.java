@@ -10,9 +10,9 @@ import spanledger.quantity.Dimension;
 /**
  * The forces that nodes exert on the ends of a segment, in the segment's axes.
  *
- * <p>Inputs: L, E, A, I_y, I_z, the stiffness s_a .. s_z22, the basic deformations e .. θ_z2, and
- * the load moments by local axis: m_0x, m_1x, and m_0y .. m_3y, m_0z .. m_3z (positive along +y,
- * +z). Steps end in F_x1, F_y1, F_z1, M_x1, M_y1, M_z1 and the same at end 2.
+ * <p>Inputs: L, E, I_y, I_z, the stiffness s_a .. s_z22, the basic deformations e .. θ_z2, and the
+ * load moments by local axis: m_0x, m_1x, and m_0y .. m_3y, m_0z .. m_3z (positive along +y, +z).
+ * Steps end in F_x1, F_y1, F_z1, M_x1, M_y1, M_z1 and the same at end 2.
  */
 public final class EndForces {
 
@@ -25,7 +25,6 @@ public final class EndForces {
     Procedure.Builder p = Procedure.named("end-forces", "End forces of a segment");
     Reference length = p.input("L", "length", Dimension.LENGTH, Domain.POSITIVE);
     Reference e = p.input("E", "modulus of elasticity", Dimension.STRESS, Domain.POSITIVE);
-    Reference area = p.input("A", "area", Dimension.AREA, Domain.POSITIVE);
     Reference iy =
         p.input("I_y", "second moment about y", Dimension.SECOND_MOMENT, Domain.POSITIVE);
     Reference iz =
@@ -47,7 +46,7 @@ public final class EndForces {
             "F_x2",
             "force along x at end 2",
             Dimension.FORCE,
-            sa.times(stretch.minus(mx[1].over(e.times(area)))),
+            sa.times(stretch).minus(mx[1].over(length)),
             MechanicsSources.STATICS);
     Reference torque =
         p.step(
@@ -102,26 +101,34 @@ public final class EndForces {
             Dimension.NONE,
             sign > 0 ? second.negated() : second,
             source);
-    Expression beyondFirst = turn[0].minus(freeFirst);
-    Expression beyondSecond = turn[1].minus(freeSecond);
+    return moments(p, axis, s, turn[0].minus(freeFirst), turn[1].minus(freeSecond));
+  }
+
+  /** Moments at both ends from the turns that the joints feel. */
+  static Reference[] moments(
+      Procedure.Builder p,
+      String axis,
+      Reference[] s,
+      Expression beyondFirst,
+      Expression beyondSecond) {
     Reference atFirst =
         p.step(
             "M_" + axis + "1",
             "moment about " + axis + " at end 1",
             Dimension.MOMENT,
             s[0].times(beyondFirst).plus(s[1].times(beyondSecond)),
-            source);
+            MechanicsSources.STATICS);
     Reference atSecond =
         p.step(
             "M_" + axis + "2",
             "moment about " + axis + " at end 2",
             Dimension.MOMENT,
             s[1].times(beyondFirst).plus(s[2].times(beyondSecond)),
-            source);
+            MechanicsSources.STATICS);
     return new Reference[] {atFirst, atSecond};
   }
 
-  private static Reference force(Procedure.Builder p, String symbol, Expression formula) {
+  static Reference force(Procedure.Builder p, String symbol, Expression formula) {
     return p.step(
         symbol,
         "force along " + symbol.charAt(2) + " at end " + symbol.charAt(3),
@@ -130,7 +137,7 @@ public final class EndForces {
         MechanicsSources.STATICS);
   }
 
-  private static Reference[] stiffnessInputs(Procedure.Builder p, String axis) {
+  static Reference[] stiffnessInputs(Procedure.Builder p, String axis) {
     Reference[] s = new Reference[3];
     String[] marks = {"11", "12", "22"};
     for (int i = 0; i < 3; i++) {
@@ -139,14 +146,14 @@ public final class EndForces {
     return s;
   }
 
-  private static Reference[] turnInputs(Procedure.Builder p, String axis) {
+  static Reference[] turnInputs(Procedure.Builder p, String axis) {
     return new Reference[] {
       p.input("θ_" + axis + "1", "turn of end 1 about " + axis, Dimension.NONE),
       p.input("θ_" + axis + "2", "turn of end 2 about " + axis, Dimension.NONE)
     };
   }
 
-  private static Reference[] momentInputs(Procedure.Builder p, String axis, int count) {
+  static Reference[] momentInputs(Procedure.Builder p, String axis, int count) {
     Reference[] m = new Reference[count];
     for (int k = 0; k < count; k++) {
       m[k] =

@@ -10,6 +10,7 @@ import spanledger.frame.Frame;
 import spanledger.frame.Freedom;
 import spanledger.frame.Node;
 import spanledger.frame.Segment;
+import spanledger.sparse.MinimumDegree;
 
 /**
  * The linear analysis of one frame: stiffness put together and factored once, for any number of
@@ -64,7 +65,7 @@ public final class FrameAnalysis {
     List<IdleTurns.Hold> idle = IdleTurns.find(stiffness, holds, frame.nodes().size());
     idleFreedoms =
         idle.stream().map(h -> new IdleTurn(frame.nodes().get(h.node()), h.axis())).toList();
-    equations = new Equations(MinimumDegree.order(graph), holds);
+    equations = new Equations(MinimumDegree.order(graph.neighbours()), holds);
     DMatrixSparseCSC upper = StiffnessAssembly.of(graph, equations, models, ends, holds, idle);
     Optional<Factorisation> solved = Factorisation.of(upper);
     leastPivotRatio = solved.isEmpty() ? 0 : leastPivotRatio(solved.get(), stiffness);

@@ -31,7 +31,7 @@ final class Holds {
       supported[node] = true;
       for (Freedom freedom : Freedom.values()) {
         int at = 6 * node + freedom.ordinal();
-        Restraint restraint = support.restraint(freedom);
+        Restraint restraint = support.restraint(freedom).engaged();
         fixed[at] = restraint instanceof Restraint.Fixed;
         if (restraint instanceof Restraint.Spring held) {
           spring[at] = held.stiffness();

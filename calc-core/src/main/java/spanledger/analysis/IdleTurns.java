@@ -13,7 +13,7 @@ import spanledger.frame.Vector;
  * block of turning stiffness vanishes for an axis, every part does, so turning the node about that
  * axis strains nothing anywhere: the turn may be held without changing anything else.
  */
-final class IdleTurns {
+public final class IdleTurns {
 
   /** Parts below this share of the node's greatest are rounding (double carries 2e-16). */
   private static final double ROUNDING = 1e-12;
@@ -25,7 +25,7 @@ final class IdleTurns {
    * @param axis global, of length 1
    * @param stiffness any positive size; chosen like the stiffness around it
    */
-  record Hold(int node, Vector axis, double stiffness) {}
+  public record Hold(int node, Vector axis, double stiffness) {}
 
   private IdleTurns() {}
 
@@ -40,10 +40,34 @@ final class IdleTurns {
   }
 
   private static void addIdle(int node, NodeStiffness stiffness, Holds holds, List<Hold> found) {
+    double[] block = new double[9];
+    boolean[] fixed = new boolean[3];
+    for (int i = 0; i < 3; i++) {
+      fixed[i] = holds.isFixed(6 * node + 3 + i);
+      for (int j = 0; j < 3; j++) {
+        block[3 * i + j] = stiffness.turn(node, i, j);
+      }
+      block[4 * i] += holds.spring(6 * node + 3 + i);
+    }
+    double like = stiffness.shift(node) * Math.pow(stiffness.longest(node), 2);
+    addIdle(node, block, fixed, like, found);
+  }
+
+  /**
+   * Adds the turns of one node on which nothing acts.
+   *
+   * @param node place of the node
+   * @param block its stiffness against turns, 3 x 3, row by row, support springs included
+   * @param fixed which turns are held
+   * @param like a stiffness to hold with where the node has none at all
+   * @param found added to
+   */
+  public static void addIdle(
+      int node, double[] block, boolean[] fixed, double like, List<Hold> found) {
     int[] free = new int[3];
     int count = 0;
     for (int i = 0; i < 3; i++) {
-      if (!holds.isFixed(6 * node + 3 + i)) {
+      if (!fixed[i]) {
         free[count++] = i;
       }
     }
@@ -53,16 +77,14 @@ final class IdleTurns {
     double[][] part = new double[count][count];
     for (int i = 0; i < count; i++) {
       for (int j = 0; j < count; j++) {
-        part[i][j] = stiffness.turn(node, free[i], free[j]);
+        part[i][j] = block[3 * free[i] + free[j]];
       }
-      part[i][i] += holds.spring(6 * node + 3 + free[i]);
     }
     EigenDecomposition eigen = new EigenDecomposition(new Array2DRowRealMatrix(part, false));
     double greatest = 0;
     for (double value : eigen.getRealEigenvalues()) {
       greatest = Math.max(greatest, value);
     }
-    double like = stiffness.shift(node) * Math.pow(stiffness.longest(node), 2);
     for (int k = 0; k < count; k++) {
       if (eigen.getRealEigenvalue(k) <= ROUNDING * greatest) {
         double[] turn = new double[3];

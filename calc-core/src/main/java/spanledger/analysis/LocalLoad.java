@@ -175,6 +175,25 @@ public final class LocalLoad {
     }
   }
 
+  /** The same with its parts along the axes of the segment. */
+  public BarLoad inBarAxes() {
+    double first = load instanceof SegmentLoad.Distributed d ? d.intensityFrom() : 0;
+    double second = load instanceof SegmentLoad.Distributed d ? d.intensityTo() : 0;
+    if (load instanceof SegmentLoad.Point point) {
+      first = point.force();
+      second = first;
+    }
+    return new BarLoad(
+        from(),
+        to(),
+        alongX * first,
+        alongY * first,
+        alongZ * first,
+        alongX * second,
+        alongY * second,
+        alongZ * second);
+  }
+
   /** The inputs q_1, q_2, a, b come first in both procedures. */
   private static double[] slots(CompiledProcedure procedure, SegmentLoad.Distributed load) {
     double[] slots = procedure.newSlots();

@@ -23,6 +23,16 @@ final class MechanicsSources {
               + " J. Struct. Div. ASCE 89 (1963)",
           "ST6, pp. 13-42");
 
+  /** Turns of a beam-column's ends under end moments and loads. */
+  static final Source STABILITY_FUNCTIONS =
+      Source.fromMemory(
+          "S. P. Timoshenko and J. M. Gere, Theory of Elastic Stability (1961)", "ch. 1");
+
+  /** A column that deforms in shear, by Engesser's assumption. */
+  static final Source SHEAR_FLEXIBLE_COLUMN =
+      Source.fromMemory(
+          "S. P. Timoshenko and J. M. Gere, Theory of Elastic Stability (1961)", "art. 2.17");
+
   /** Coordinate geometry. */
   static final Source GEOMETRY = Source.derived("Coordinate geometry");
 

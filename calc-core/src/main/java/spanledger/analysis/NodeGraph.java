@@ -41,6 +41,11 @@ final class NodeGraph {
     return new NodeGraph(lists);
   }
 
+  /** All lists of neighbours; not to be modified. */
+  int[][] neighbours() {
+    return neighbours;
+  }
+
   int size() {
     return neighbours.length;
   }

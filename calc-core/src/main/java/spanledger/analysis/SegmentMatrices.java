@@ -46,6 +46,14 @@ final class SegmentMatrices {
   private static final CompiledProcedure END_FORCE = EndForces.PROCEDURE.compile();
   private static final CompiledProcedure NODE_FORCE = NodeForces.PROCEDURE.compile();
 
+  private static final CompiledProcedure ARM_TILT = ArmTilt.PROCEDURE.compile();
+  private static final SlotCopy GEOMETRY_TO_ARM_TILT = SlotCopy.between(GEOMETRY, ARM_TILT);
+  private static final UnitEvaluation ARM_MOMENT_BY_TURN =
+      new UnitEvaluation(
+          ARM_TILT,
+          List.of("φ_X1", "φ_Y1", "φ_Z1", "φ_X2", "φ_Y2", "φ_Z2"),
+          List.of("A_X1", "A_Y1", "A_Z1", "A_X2", "A_Y2", "A_Z2"));
+
   private static final SlotCopy GEOMETRY_TO_STIFFNESS = SlotCopy.between(GEOMETRY, STIFFNESS);
   private static final SlotCopy GEOMETRY_TO_DEFORMATION = SlotCopy.between(GEOMETRY, DEFORMATION);
   private static final SlotCopy STIFFNESS_TO_END_FORCE = SlotCopy.between(STIFFNESS, END_FORCE);
@@ -53,6 +61,8 @@ final class SegmentMatrices {
 
   private static final UnitEvaluation DEFORMATION_BY_MOVEMENT =
       new UnitEvaluation(DEFORMATION, MOVEMENTS, DEFORMATIONS);
+  private static final UnitEvaluation CHORD_BY_MOVEMENT =
+      new UnitEvaluation(DEFORMATION, MOVEMENTS, List.of("ψ_z", "ψ_y"));
   private static final UnitEvaluation END_FORCE_BY_DEFORMATION =
       new UnitEvaluation(END_FORCE, DEFORMATIONS, END_FORCES);
   private static final UnitEvaluation END_FORCE_BY_LOAD =
@@ -68,11 +78,13 @@ final class SegmentMatrices {
   private static final int[] PROPERTIES =
       slots(STIFFNESS, "E", "G", "A", "A_v_y", "A_v_z", "I_y", "I_z", "I_t");
   private static final int[] RIGID =
-      slots(STIFFNESS, "r_x1", "r_y1", "r_z1", "r_x2", "r_y2", "r_z2");
+      slots(STIFFNESS, "r_x1", "r_y1", "r_z1", "r_x2", "r_y2", "r_z2", "r_a1", "r_a2");
   private static final int[] SPRING =
-      slots(STIFFNESS, "k_x1", "k_y1", "k_z1", "k_x2", "k_y2", "k_z2");
+      slots(STIFFNESS, "k_x1", "k_y1", "k_z1", "k_x2", "k_y2", "k_z2", "k_a1", "k_a2");
 
   private final Map<DoubleBuffer, double[]> deformations = new HashMap<>();
+  private final Map<DoubleBuffer, double[]> chords = new HashMap<>();
+  private final Map<DoubleBuffer, double[]> arms = new HashMap<>();
   private final Map<DoubleBuffer, double[]> endForces = new HashMap<>();
   private final Map<DoubleBuffer, double[]> fixedEndForces = new HashMap<>();
   private final Map<DoubleBuffer, double[]> nodeForces = new HashMap<>();
@@ -130,6 +142,8 @@ final class SegmentMatrices {
     slots[PROPERTIES[7]] = section.torsionConstant();
     hold(slots, 0, segment.start());
     hold(slots, 3, segment.end());
+    hold(slots, 6, segment.start().axial());
+    hold(slots, 7, segment.end().axial());
     STIFFNESS.evaluate(slots);
     try {
       STIFFNESS.requireInDomain(slots);
@@ -145,6 +159,30 @@ final class SegmentMatrices {
     GEOMETRY_TO_DEFORMATION.copy(geometry, slots);
     return deformations.computeIfAbsent(
         inputs(DEFORMATION, slots), same -> DEFORMATION_BY_MOVEMENT.matrix(slots));
+  }
+
+  /** Slopes of the chord in the x-z and the x-y plane; 2 x 12. */
+  double[] chordByMovement(double[] geometry) {
+    double[] slots = DEFORMATION.newSlots();
+    GEOMETRY_TO_DEFORMATION.copy(geometry, slots);
+    return chords.computeIfAbsent(
+        inputs(DEFORMATION, slots), same -> CHORD_BY_MOVEMENT.matrix(slots));
+  }
+
+  /**
+   * Extra moments of nodes from turned arms, per unit axial force; 6 x 6, or empty without arms.
+   */
+  double[] armMomentByTurn(double[] geometry) {
+    double[] slots = ARM_TILT.newSlots();
+    GEOMETRY_TO_ARM_TILT.copy(geometry, slots);
+    slots[ARM_TILT.slot("N")] = 1;
+    return arms.computeIfAbsent(
+        inputs(ARM_TILT, slots),
+        same -> {
+          double[] matrix = ARM_MOMENT_BY_TURN.matrix(slots);
+          boolean none = Arrays.stream(matrix).allMatch(value -> value == 0);
+          return none ? new double[0] : matrix;
+        });
   }
 
   /** 12 x 6. */
@@ -186,7 +224,8 @@ final class SegmentMatrices {
     hold(slots, at + 2, joint.aboutZ());
   }
 
-  private static void hold(double[] slots, int at, Restraint restraint) {
+  private static void hold(double[] slots, int at, Restraint given) {
+    Restraint restraint = given.engaged();
     slots[RIGID[at]] = restraint instanceof Restraint.Fixed ? 1 : 0;
     slots[SPRING[at]] = restraint instanceof Restraint.Spring spring ? spring.stiffness() : 0;
   }

@@ -33,6 +33,8 @@ public final class SegmentModel {
   private final double[] endForceByLoad;
   private final double[] nodeForceByEndForce;
   private final double[] nodeForceByMovement;
+  private final double[] chordByMovement;
+  private final double[] armMomentByTurn;
 
   /**
    * Evaluates the procedures for a segment.
@@ -58,6 +60,8 @@ public final class SegmentModel {
     endForceByLoad = matrices.endForceByLoad(stiffness);
     nodeForceByEndForce = matrices.nodeForceByEndForce(geometry);
     nodeForceByMovement = congruent();
+    chordByMovement = matrices.chordByMovement(geometry);
+    armMomentByTurn = matrices.armMomentByTurn(geometry);
   }
 
   private Vector axis(String local) {
@@ -191,6 +195,21 @@ public final class SegmentModel {
       }
     }
     return result;
+  }
+
+  /** 6 x 12; not to be modified. */
+  double[] deformationByMovement() {
+    return deformationByMovement;
+  }
+
+  /** Slopes of the chord in the x-z and the x-y plane, 2 x 12; not to be modified. */
+  double[] chordByMovement() {
+    return chordByMovement;
+  }
+
+  /** Moments of turned arms per axial force, 6 x 6 over the turns of both nodes, or empty. */
+  double[] armMomentByTurn() {
+    return armMomentByTurn;
   }
 
   /** Carries the stiffness values over to another procedure. */

@@ -59,16 +59,53 @@ public final class SegmentStiffness {
                 Domain.NOT_NEGATIVE);
       }
     }
-    p.step(
-        "s_a",
-        "stretching stiffness",
-        Dimension.LINE_LOAD,
-        e.times(area).over(length),
-        MechanicsSources.STATICS);
+    Reference[] axial = new Reference[4];
+    for (int end = 1; end <= 2; end++) {
+      axial[2 * end - 2] =
+          p.input(
+              "r_a" + end,
+              "1 if end " + end + " is rigid along x",
+              Dimension.NONE,
+              Domain.FRACTION);
+      axial[2 * end - 1] =
+          p.input(
+              "k_a" + end,
+              "stiffness of the joint at end " + end + " along x",
+              Dimension.LINE_LOAD,
+              Domain.NOT_NEGATIVE);
+    }
+    stretching(p, e.times(area).over(length), axial);
     torsion(p, g.times(it).over(length), hold);
     bending(p, "y", length, e.times(iy), g.times(avz), hold, 2);
     bending(p, "z", length, e.times(iz), g.times(avy), hold, 4);
     return p.build();
+  }
+
+  private static void stretching(Procedure.Builder p, Expression rigidity, Reference[] hold) {
+    Reference bare =
+        p.step(
+            "s_a0",
+            "stretching stiffness between rigid joints",
+            Dimension.LINE_LOAD,
+            rigidity,
+            MechanicsSources.STATICS);
+    Reference first = fixity(p, "a1", bare.pow(-1), hold[0], hold[1]);
+    Reference second = fixity(p, "a2", bare.pow(-1), hold[2], hold[3]);
+    p.step(
+        "s_a",
+        "stretching stiffness",
+        Dimension.LINE_LOAD,
+        inSeries(bare, first, second),
+        MechanicsSources.FIXITY_FACTOR);
+  }
+
+  /** Springs in series: 1/s = f (1/γ1 + 1/γ2 - 1), written so that a free end gives zero. */
+  private static Expression inSeries(Reference bare, Reference first, Reference second) {
+    Expression product = first.times(second);
+    return choose(
+        greater(product, number(0)),
+        bare.times(product).over(first.plus(second).minus(product)),
+        bare.times(number(0)));
   }
 
   private static void torsion(Procedure.Builder p, Expression rigidity, Reference[] hold) {
@@ -81,16 +118,11 @@ public final class SegmentStiffness {
             MechanicsSources.STATICS);
     Reference first = fixity(p, "x1", bare.pow(-1), hold[0], hold[1]);
     Reference second = fixity(p, "x2", bare.pow(-1), hold[6], hold[7]);
-    // Springs in series: 1/s = f (1/γ1 + 1/γ2 - 1), written so that a free end gives zero.
-    Expression product = first.times(second);
     p.step(
         "s_t",
         "twisting stiffness",
         Dimension.MOMENT,
-        choose(
-            greater(product, number(0)),
-            bare.times(product).over(first.plus(second).minus(product)),
-            bare.times(number(0))),
+        inSeries(bare, first, second),
         MechanicsSources.FIXITY_FACTOR);
   }
 
@@ -116,8 +148,24 @@ public final class SegmentStiffness {
             Dimension.ROTATIONAL_FLEXIBILITY,
             shearRigidity.times(length).pow(-1).minus(length.over(flexuralRigidity.times(6))),
             MechanicsSources.SHEAR_FLEXIBLE_BEAM);
-    Reference first = fixity(p, axis + "1", near, hold[at], hold[at + 1]);
-    Reference second = fixity(p, axis + "2", near, hold[at + 6], hold[at + 7]);
+    joined(p, axis, near, far, hold[at], hold[at + 1], hold[at + 6], hold[at + 7]);
+  }
+
+  /**
+   * Adds the bending stiffness of a bar with its joints, from the turns of its ends on simple
+   * bearings by unit moments.
+   */
+  static void joined(
+      Procedure.Builder p,
+      String axis,
+      Reference near,
+      Reference far,
+      Reference rigid1,
+      Reference spring1,
+      Reference rigid2,
+      Reference spring2) {
+    Reference first = fixity(p, axis + "1", near, rigid1, spring1);
+    Reference second = fixity(p, axis + "2", near, rigid2, spring2);
     Reference determinant =
         p.step(
             "d_" + axis,

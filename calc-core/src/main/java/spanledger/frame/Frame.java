@@ -96,4 +96,14 @@ public final class Frame {
     }
     return index;
   }
+
+  /** Whether every joint and support is linear, so that results of cases may be added. */
+  public boolean isLinear() {
+    return members.stream()
+            .allMatch(
+                m ->
+                    m.start().holds().stream().allMatch(Restraint::isLinear)
+                        && m.end().holds().stream().allMatch(Restraint::isLinear))
+        && supports.stream().allMatch(s -> s.restraints().stream().allMatch(Restraint::isLinear));
+  }
 }

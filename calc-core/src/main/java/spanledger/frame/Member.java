@@ -31,10 +31,31 @@ public record Member(
     if (nodes.size() < 2) {
       throw new IllegalArgumentException("Member " + name + " needs at least two nodes.");
     }
+    if (!start.axial().isLinear() && !end.axial().isLinear()) {
+      throw new IllegalArgumentException(
+          "Member "
+              + name
+              + " has play or acts one way along its axis at both ends. Give it at one end only.");
+    }
   }
 
   /** The distance between the first and the last node, mm. */
   public double length() {
     return nodes.get(nodes.size() - 1).place().minus(nodes.get(0).place()).norm();
+  }
+
+  /** The same with other joints. */
+  public Member withEnds(MemberEnd first, MemberEnd last) {
+    return new Member(name, role, nodes, section, alloy, roll, first, last);
+  }
+
+  /** The same as a tie: it pulls, and goes slack instead of pushing. */
+  public Member tensionOnly() {
+    return withEnds(start.withAxial(Restraint.PULLS_ONLY), end);
+  }
+
+  /** The same as a strut that rests on its nodes: it pushes, and opens instead of pulling. */
+  public Member compressionOnly() {
+    return withEnds(start.withAxial(Restraint.PUSHES_ONLY), end);
   }
 }

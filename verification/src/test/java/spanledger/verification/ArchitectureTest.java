@@ -35,7 +35,10 @@ class ArchitectureTest {
           List.of("material", "section"),
           List.of("frame"),
           List.of("action"),
+          List.of("sparse"),
           List.of("analysis"),
+          List.of("stability"),
+          List.of("state"),
           List.of("resistance"),
           List.of("envelope"),
           List.of("verdict"));

@@ -24,7 +24,7 @@ import spanledger.workbook.layout.ProcedureTable;
  */
 final class EndForceSheets {
 
-  private static final Set<String> OF_STIFFNESS = Set.of("E", "A", "I_y", "I_z");
+  private static final Set<String> OF_STIFFNESS = Set.of("E", "I_y", "I_z");
 
   private final Frame frame;
   private final SolvedGroup group;

@@ -106,8 +106,13 @@ final class SegmentSheets {
       for (String symbol : List.of("A", "A_v_y", "A_v_z", "I_y", "I_z", "I_t")) {
         inputs.add(InputCell.shown(sections.property(member.section(), symbol)));
       }
-      addJoint(inputs, segment.start());
-      addJoint(inputs, segment.end());
+      for (MemberEnd end : List.of(segment.start(), segment.end())) {
+        for (Restraint hold : List.of(end.torsion(), end.aboutY(), end.aboutZ())) {
+          addHold(inputs, hold);
+        }
+      }
+      addHold(inputs, segment.start().axial());
+      addHold(inputs, segment.end().axial());
       rows.add(
           new ProcedureTable.Row(
               List.of(segment.name(), member.section().name(), member.alloy().designation()),
@@ -124,11 +129,10 @@ final class SegmentSheets {
             rows));
   }
 
-  private static void addJoint(List<InputCell> inputs, MemberEnd end) {
-    for (Restraint hold : List.of(end.torsion(), end.aboutY(), end.aboutZ())) {
-      inputs.add(InputCell.literal(hold instanceof Restraint.Fixed ? 1 : 0, JOB));
-      inputs.add(InputCell.literal(hold instanceof Restraint.Spring s ? s.stiffness() : 0, JOB));
-    }
+  private static void addHold(List<InputCell> inputs, Restraint given) {
+    Restraint hold = given.engaged();
+    inputs.add(InputCell.literal(hold instanceof Restraint.Fixed ? 1 : 0, JOB));
+    inputs.add(InputCell.literal(hold instanceof Restraint.Spring s ? s.stiffness() : 0, JOB));
   }
 
   /** A number of a segment's geometry. */

@@ -1,4 +1,4 @@
-package spanledger.analysis;
+package spanledger.sparse;
 
 import java.util.Arrays;
 import java.util.TreeSet;
@@ -12,7 +12,7 @@ import java.util.TreeSet;
  * <p>Reference: A. George and J. W. H. Liu, "The evolution of the minimum degree ordering
  * algorithm", SIAM Review 31 (1989), pp. 1-19 (from memory).
  */
-final class MinimumDegree {
+public final class MinimumDegree {
 
   private final int[][] nodes;
   private final int[][] cliques;
@@ -22,8 +22,8 @@ final class MinimumDegree {
   private final int[] degree;
   private int stamp;
 
-  private MinimumDegree(NodeGraph graph) {
-    int count = graph.size();
+  private MinimumDegree(int[][] neighbours) {
+    int count = neighbours.length;
     nodes = new int[count][];
     cliques = new int[count][];
     members = new int[count][];
@@ -31,16 +31,20 @@ final class MinimumDegree {
     mark = new int[count];
     degree = new int[count];
     for (int node = 0; node < count; node++) {
-      nodes[node] = graph.neighbours(node).clone();
+      nodes[node] = neighbours[node].clone();
       cliques[node] = new int[0];
       members[node] = new int[0];
       degree[node] = nodes[node].length;
     }
   }
 
-  /** The nodes in order of elimination. */
-  static int[] order(NodeGraph graph) {
-    return new MinimumDegree(graph).order();
+  /**
+   * The nodes in order of elimination.
+   *
+   * @param neighbours of each node, itself left out; not modified
+   */
+  public static int[] order(int[][] neighbours) {
+    return new MinimumDegree(neighbours).order();
   }
 
   private int[] order() {
