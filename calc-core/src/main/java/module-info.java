@@ -17,6 +17,7 @@ module spanledger.core {
   exports spanledger.envelope;
   exports spanledger.frame;
   exports spanledger.material;
+  exports spanledger.memberdesign;
   exports spanledger.procedure;
   exports spanledger.provenance;
   exports spanledger.quantity;

@@ -41,6 +41,7 @@ class ArchitectureTest {
           List.of("state"),
           List.of("resistance"),
           List.of("envelope"),
+          List.of("memberdesign"),
           List.of("verdict"));
 
   private static final List<String> TABLES = List.of("tables");
