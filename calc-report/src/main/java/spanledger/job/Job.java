@@ -1,12 +1,14 @@
 package spanledger.job;
 
 import java.util.List;
+import java.util.Optional;
 import spanledger.action.CombinationSet;
 import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.action.Surface;
 import spanledger.action.UserCase;
 import spanledger.frame.Frame;
+import spanledger.memberdesign.MemberDesign;
 
 /**
  * A job: a structure and what it must carry.
@@ -19,6 +21,7 @@ import spanledger.frame.Frame;
  * @param surfaces the floors
  * @param rails the rails of the guardrails
  * @param userCases the load cases given in the job
+ * @param memberDesign by which code members are checked, if the job says so
  * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
  *     tried
  * @param sha256 the SHA-256 of the job file's bytes, in hexadecimal
@@ -32,6 +35,7 @@ public record Job(
     List<Surface> surfaces,
     List<Rail> rails,
     List<UserCase> userCases,
+    Optional<MemberDesign> memberDesign,
     int placesPerSegment,
     String sha256) {
   public Job {

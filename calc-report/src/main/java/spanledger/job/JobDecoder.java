@@ -13,6 +13,7 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedNumber;
+import spanledger.memberdesign.MemberDesign;
 
 /** Decodes a whole job file and checks how its parts fit together. */
 final class JobDecoder {
@@ -60,6 +61,9 @@ final class JobDecoder {
             "userCases",
             "load case",
             new UserCaseDecoder(reading, structure.nodes(), checks, memberLoads)::decode);
+    Optional<Located> memberChecks = fields.find("memberChecks");
+    Optional<MemberDesign> design =
+        memberChecks.flatMap(new MemberChecksDecoder(reading, structure, tables.codes())::decode);
     int places = fields.find("movingLoads").map(this::places).orElse(USUAL_PLACES);
     new WholeChecks(reading, structure, surfaces, rails).run(fields.object(), frame, checks);
     if (title.isEmpty()
@@ -68,7 +72,8 @@ final class JobDecoder {
         || !structure.isSound()
         || !surfaces.areAllSound()
         || !rails.areAllSound()
-        || !userCases.areAllSound()) {
+        || !userCases.areAllSound()
+        || design.isPresent() != memberChecks.isPresent()) {
       return Optional.empty();
     }
     RuleSet effective = rules.get();
@@ -85,6 +90,7 @@ final class JobDecoder {
             surfaces.usable(),
             rails.usable(),
             userCases.usable(),
+            design,
             places,
             sha256));
   }

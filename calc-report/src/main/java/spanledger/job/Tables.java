@@ -17,12 +17,17 @@ import spanledger.tables.RuleTables;
  * @param alloys the alloys
  * @param rules the rule sets by id
  * @param combinations the combination rules by id
+ * @param codes the member codes by id
  */
 public record Tables(
-    AlloyTable alloys, Map<String, RuleSet> rules, Map<String, CombinationSet> combinations) {
+    AlloyTable alloys,
+    Map<String, RuleSet> rules,
+    Map<String, CombinationSet> combinations,
+    Map<String, MemberCodeChoice> codes) {
   public Tables {
     rules = Collections.unmodifiableMap(new TreeMap<>(rules));
     combinations = Collections.unmodifiableMap(new TreeMap<>(combinations));
+    codes = Collections.unmodifiableMap(new TreeMap<>(codes));
   }
 
   /** The data that come with the program. */
@@ -31,7 +36,7 @@ public record Tables(
     RuleTables.ruleSets().forEach(set -> rules.put(set.id(), set));
     Map<String, CombinationSet> combinations = new TreeMap<>();
     CombinationTables.sets().forEach(set -> combinations.put(set.id(), set));
-    return new Tables(AlloyTables.standard(), rules, combinations);
+    return new Tables(AlloyTables.standard(), rules, combinations, Map.of());
   }
 
   /**

@@ -69,6 +69,8 @@ class SchemaAgreementTest {
         "/$defs/ownMaterial/properties/bucklingClass/enum | \"bucklingClass\": \"A\" | \"bucklingClass\": \"%s\"",
         "/$defs/rail/properties/kind/enum | \"kind\": \"top\" | \"kind\": \"%s\"",
         "/$defs/userCase/properties/category/enum | \"category\": \"wind\" | \"category\": \"%s\"",
+        "/$defs/bucklingLength/properties/modes/items/enum | \"modes\": [\"flexural-y\"] | \"modes\": [\"%s\"]",
+        "/$defs/memberWeld/properties/method/enum | \"method\": \"mig\" | \"method\": \"%s\"",
         "/$defs/anyAxis/enum | \"direction\": \"-Z\" | \"direction\": \"%s\"",
         "/$defs/jointHold/examples | \"torsion\": \"rigid\" | \"torsion\": \"%s\"",
         "/$defs/shiftHold/examples | \"shiftX\": \"free\" | \"shiftX\": \"%s\"",

@@ -18,11 +18,18 @@ import spanledger.material.ThicknessRange;
 import spanledger.provenance.Confidence;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
+import spanledger.resistance.member.CodeFigures;
+import spanledger.resistance.member.MemberCase;
+import spanledger.resistance.member.MemberCode;
+import spanledger.resistance.member.NotCheckable;
+import spanledger.resistance.member.Preparation;
 
 /** Tables invented for tests of reading alone; no figure of theirs is meant to be right. */
 final class SmallTables {
 
   private static final Source INVENTED = new Source("invented", "", Confidence.INVENTED);
+
+  private static final String CODE = "en-1999-1-1";
 
   private SmallTables() {}
 
@@ -38,7 +45,33 @@ final class SmallTables {
     return new Tables(
         new AlloyTable(List.of(alloy("6063-T6", 25), alloy("6082-T6", 5), alloy("6060-T66", 3))),
         rules,
-        combinations);
+        combinations,
+        Map.of(CODE, new MemberCodeChoice(figures(), SmallTables::code)));
+  }
+
+  private static CodeFigures figures() {
+    Figure factor = figure("gamma-m1", "1.1", 1.1, Dimension.NONE);
+    return new CodeFigures(CODE, CODE, Map.of(factor.id(), factor));
+  }
+
+  /** A code that judges nothing. */
+  private static MemberCode code(CodeFigures figures) {
+    return new MemberCode() {
+      @Override
+      public String id() {
+        return figures.id();
+      }
+
+      @Override
+      public String title() {
+        return figures.title();
+      }
+
+      @Override
+      public Preparation prepare(MemberCase member) {
+        return new NotCheckable(member, List.of(new NotCheckable.Lack("no code", "a code")));
+      }
+    };
   }
 
   private static RuleSet rules(String id) {

@@ -1,0 +1,57 @@
+package spanledger.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import spanledger.frame.Member;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
+import spanledger.job.source.Quoted;
+import spanledger.memberdesign.MemberPick;
+import spanledger.tables.NearMiss;
+
+/** Decodes lists of member names with * for any characters. */
+final class MemberPickDecoder {
+
+  private final Reading reading;
+  private final Set<String> names = new TreeSet<>();
+
+  MemberPickDecoder(Reading reading, Names<Member> members) {
+    this.reading = reading;
+    members.entries().forEach(entry -> names.add(entry.key()));
+  }
+
+  /** The members that the object names; a name that fits none is reported. */
+  Optional<MemberPick> decode(Fields fields) {
+    List<String> found = new ArrayList<>();
+    boolean sound = true;
+    for (Located name : fields.requireList("members")) {
+      if (name instanceof LocatedText text) {
+        found.add(text.text());
+        sound &= fits(text);
+      } else {
+        reading.gap(name.pointer());
+        sound = false;
+      }
+    }
+    return sound && !found.isEmpty() ? Optional.of(new MemberPick(found)) : Optional.empty();
+  }
+
+  private boolean fits(LocatedText text) {
+    if (names.stream().anyMatch(name -> MemberPick.matches(text.text(), name))) {
+      return true;
+    }
+    reading.error(
+        text,
+        Quoted.text(text.text()) + ", which fits no member",
+        "the name of a member, or of several with * for any characters",
+        NearMiss.of(text.text(), names)
+            .map(near -> "did you mean " + Quoted.text(near) + "?")
+            .orElse("correct the name, or remove it"));
+    return false;
+  }
+}
