@@ -14,6 +14,7 @@ module spanledger.core {
 
   exports spanledger.action;
   exports spanledger.analysis;
+  exports spanledger.assembly;
   exports spanledger.envelope;
   exports spanledger.frame;
   exports spanledger.material;

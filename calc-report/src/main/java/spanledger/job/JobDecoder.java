@@ -8,6 +8,7 @@ import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.action.Surface;
 import spanledger.action.UserCase;
+import spanledger.assembly.GeneratedFrame;
 import spanledger.frame.Frame;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
@@ -51,9 +52,16 @@ final class JobDecoder {
     Structure structure = Structure.decode(fields, reading, tables);
     FrameChecks checks = new FrameChecks(reading, structure);
     Frame frame = structure.frame(checks);
-    Names<Surface> surfaces =
-        named(fields, "surfaces", "surface", new SurfaceDecoder(reading, structure)::decode);
-    Names<Rail> rails = named(fields, "rails", "rail", new RailDecoder(reading, structure)::decode);
+    Names<Surface> surfaces = new Names<>(reading, "surface");
+    structure.assembly().addTo(surfaces, GeneratedFrame::surfaces, Surface::name);
+    fields
+        .find("surfaces")
+        .ifPresent(given -> new SurfaceDecoder(reading, structure).decode(given, surfaces));
+    Names<Rail> rails = new Names<>(reading, "rail");
+    structure.assembly().addTo(rails, GeneratedFrame::rails, Rail::name);
+    fields
+        .find("rails")
+        .ifPresent(given -> new RailDecoder(reading, structure).decode(given, rails));
     MemberLoadDecoder memberLoads = new MemberLoadDecoder(reading, structure.members(), frame);
     Names<UserCase> userCases =
         named(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.MemberRole;
@@ -14,13 +13,11 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
-import spanledger.job.source.Located.LocatedText;
 import spanledger.material.Alloy;
 import spanledger.material.BucklingClass;
 import spanledger.material.ProductForm;
 import spanledger.material.ThicknessRange;
 import spanledger.provenance.Source;
-import spanledger.quantity.Dimension;
 import spanledger.section.Section;
 import spanledger.section.SolidRound;
 
@@ -36,13 +33,10 @@ final class MemberDecoder {
           "brace", MemberRole.BRACE,
           "other", MemberRole.OTHER);
 
-  /** Radians are a plain number for the quantity reader, but an angle must show its unit. */
-  private static final Pattern UNITLESS = Pattern.compile("[-+0-9.eE/\\s]*");
-
   /** Take the place of a section and an alloy with faults; a job with one is never calculated. */
-  private static final Section SOME_SECTION = new Section("stand-in", new SolidRound(1));
+  static final Section SOME_SECTION = new Section("stand-in", new SolidRound(1));
 
-  private static final Alloy SOME_ALLOY =
+  static final Alloy SOME_ALLOY =
       new Alloy(
           "stand-in",
           EnumSet.allOf(ProductForm.class),
@@ -60,6 +54,7 @@ final class MemberDecoder {
 
   private final Reading reading;
   private final Values values;
+  private final TurnDecoder turns;
   private final JointDecoder joints;
   private final Names<Node> nodes;
   private final Names<Section> sections;
@@ -74,6 +69,7 @@ final class MemberDecoder {
       AlloyChooser alloys) {
     this.reading = reading;
     this.values = new Values(reading);
+    this.turns = new TurnDecoder(reading);
     this.joints = new JointDecoder(reading);
     this.nodes = nodes;
     this.sections = sections;
@@ -81,9 +77,16 @@ final class MemberDecoder {
     this.alloys = alloys;
   }
 
-  Names<Member> decode(Located members) {
-    Names<Member> names = new Names<>(reading, "member");
+  /**
+   * Decodes the members given by hand.
+   *
+   * @param names the members of the assembly; takes the others
+   */
+  Names<Member> decode(Located members, Names<Member> names) {
     for (Located.Entry entry : reading.named(members)) {
+      if (names.isTaken(entry)) {
+        continue;
+      }
       Optional<Fields> fields = reading.fields("member", entry.value());
       if (fields.isPresent()) {
         decode(entry, fields.get(), names);
@@ -103,7 +106,7 @@ final class MemberDecoder {
     Optional<List<Node>> along = straight(fields.requireList("nodes"));
     Optional<Section> section = fields.require("section").flatMap(sections::resolve);
     Optional<Alloy> alloy = fields.require("material").flatMap(m -> alloy(m, section));
-    Optional<Double> roll = fields.find("roll").map(this::turn).orElse(Optional.of(0.0));
+    Optional<Double> roll = fields.find("roll").map(turns::decode).orElse(Optional.of(0.0));
     Optional<MemberEnd> start = fields.require("start").flatMap(joints::decode);
     Optional<MemberEnd> end = fields.require("end").flatMap(joints::decode);
     if (role.isEmpty()
@@ -129,23 +132,6 @@ final class MemberDecoder {
     } else {
       names.addFaulty(entry, member);
     }
-  }
-
-  private Optional<Double> turn(Located angle) {
-    if (angle instanceof LocatedText text && UNITLESS.matcher(text.text()).matches()) {
-      reading.gap(angle.pointer());
-      return Optional.empty();
-    }
-    Optional<Double> read = values.quantity(angle, Dimension.NONE);
-    if (read.isPresent() && Math.abs(read.get()) > 2 * Math.PI) {
-      reading.error(
-          angle,
-          angle.words() + ", more than a full turn",
-          "an angle from -360 deg to 360 deg",
-          "check the number and its unit");
-      return Optional.empty();
-    }
-    return read;
   }
 
   private Optional<Alloy> alloy(Located reference, Optional<Section> section) {

@@ -30,6 +30,7 @@ final class Names<T> {
   private final Map<String, Located.Entry> entries = new LinkedHashMap<>();
   private final Set<String> faulty = new LinkedHashSet<>();
   private final Set<String> used = new LinkedHashSet<>();
+  private final Set<String> openMakers = new LinkedHashSet<>();
 
   /**
    * No names yet.
@@ -59,6 +60,39 @@ final class Names<T> {
     faulty.add(entry.key());
   }
 
+  /** Adds a thing that the assembly makes; it needs no user. */
+  void addGenerated(Located.Entry entry, T thing) {
+    add(entry, Optional.of(thing));
+    used.add(entry.key());
+  }
+
+  /**
+   * Says that parts of an assembly have faults and make nothing: a name that begins with one of
+   * theirs cannot be known and is not reported.
+   */
+  void leaveOpen(Set<String> makers) {
+    openMakers.addAll(makers);
+    faulty.add("");
+  }
+
+  /** Whether a name is taken; reports it. */
+  boolean isTaken(Located.Entry entry) {
+    boolean taken = things.containsKey(entry.key());
+    if (taken) {
+      reading.error(
+          entry,
+          "the name of a " + kind + " that the assembly makes",
+          "another name",
+          "choose another name, or leave this " + kind + " out");
+    }
+    return taken;
+  }
+
+  private boolean isLeftOpen(String name) {
+    int end = name.indexOf('/');
+    return end > 0 && openMakers.contains(name.substring(0, end));
+  }
+
   /** The things that can be used for checks, in the order of the file. */
   List<T> usable() {
     return things.values().stream().flatMap(Optional::stream).toList();
@@ -76,7 +110,7 @@ final class Names<T> {
 
   /** Whether all things can be used for checks. */
   boolean areAllUsable() {
-    return things.values().stream().allMatch(Optional::isPresent);
+    return openMakers.isEmpty() && things.values().stream().allMatch(Optional::isPresent);
   }
 
   /** Whether no thing has faults. */
@@ -100,6 +134,9 @@ final class Names<T> {
       return Optional.empty();
     }
     Optional<T> thing = things.get(text.text());
+    if (thing == null && isLeftOpen(text.text())) {
+      return Optional.empty();
+    }
     if (thing == null) {
       reading.error(
           reference,

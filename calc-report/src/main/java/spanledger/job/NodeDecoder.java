@@ -37,9 +37,20 @@ final class NodeDecoder {
     this.values = new Values(reading);
   }
 
-  Names<Node> decode(Located nodes) {
-    Names<Node> names = new Names<>(reading, "node");
+  /**
+   * Decodes the nodes given by hand.
+   *
+   * @param names the nodes of the assembly; takes the others
+   */
+  Names<Node> decode(Located nodes, Names<Node> names) {
+    for (Node made : names.usable()) {
+      occupied.put(Cell.of(made.place()), names.entry(made.name()));
+      places.put(made.name(), made.place());
+    }
     for (Located.Entry entry : reading.named(nodes)) {
+      if (names.isTaken(entry)) {
+        continue;
+      }
       Optional<Vector> place =
           values.vector(entry.value(), Dimension.LENGTH).filter(at -> isNear(entry, at));
       boolean free = place.map(at -> takePlace(entry, at)).orElse(false);

@@ -38,9 +38,16 @@ final class RailDecoder {
     this.members = structure.members();
   }
 
-  Names<Rail> decode(Located rails) {
-    Names<Rail> names = new Names<>(reading, "rail");
+  /**
+   * Decodes the rails given by hand.
+   *
+   * @param names the rails of the assembly; takes the others
+   */
+  Names<Rail> decode(Located rails, Names<Rail> names) {
     for (Located.Entry entry : reading.named(rails)) {
+      if (names.isTaken(entry)) {
+        continue;
+      }
       names.add(entry, reading.fields("rail", entry.value()).flatMap(f -> rail(entry.key(), f)));
     }
     return names;

@@ -1,11 +1,14 @@
 package spanledger.job;
 
+import java.util.Optional;
+import spanledger.assembly.GeneratedFrame;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.frame.Support;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
+import spanledger.job.source.Located;
 import spanledger.section.Section;
 
 /**
@@ -13,6 +16,7 @@ import spanledger.section.Section;
  *
  * @param sections the cross-sections
  * @param materials the materials
+ * @param assembly the assembly
  * @param nodes the nodes
  * @param members the members
  * @param supports the supports
@@ -20,6 +24,7 @@ import spanledger.section.Section;
 record Structure(
     Names<Section> sections,
     Names<MaterialChoice> materials,
+    DecodedAssembly assembly,
     Names<Node> nodes,
     Names<Member> members,
     Names<Support> supports) {
@@ -36,29 +41,37 @@ record Structure(
             .require("materials")
             .map(new MaterialDecoder(reading, tables.alloys())::decode)
             .orElse(new Names<>(reading, "material"));
-    Names<Node> nodes =
-        fields
-            .require("nodes")
-            .map(new NodeDecoder(reading)::decode)
-            .orElse(new Names<>(reading, "node"));
     AlloyChooser alloys = new AlloyChooser(reading, tables.alloys());
-    Names<Member> members =
+    PartDecoder parts = new PartDecoder(reading, sections, materials, alloys);
+    DecodedAssembly assembly =
         fields
-            .require("members")
-            .map(new MemberDecoder(reading, nodes, sections, materials, alloys)::decode)
-            .orElse(new Names<>(reading, "member"));
-    Names<Support> supports =
-        fields
-            .require("supports")
-            .map(new SupportDecoder(reading, nodes)::decode)
-            .orElse(new Names<>(reading, "support"));
-    return new Structure(sections, materials, nodes, members, supports);
+            .find("assembly")
+            .map(new AssemblyDecoder(reading, parts)::decode)
+            .orElse(DecodedAssembly.NONE);
+    Names<Node> nodes = new Names<>(reading, "node");
+    assembly.addTo(nodes, GeneratedFrame::nodes, Node::name);
+    given(fields, "nodes").ifPresent(n -> new NodeDecoder(reading).decode(n, nodes));
+    Names<Member> members = new Names<>(reading, "member");
+    assembly.addTo(members, GeneratedFrame::members, Member::name);
+    MemberDecoder memberDecoder = new MemberDecoder(reading, nodes, sections, materials, alloys);
+    given(fields, "members").ifPresent(m -> memberDecoder.decode(m, members));
+    Names<Support> supports = new Names<>(reading, "support");
+    assembly.addFeetTo(supports);
+    given(fields, "supports")
+        .ifPresent(s -> new SupportDecoder(reading, nodes).decode(s, supports));
+    return new Structure(sections, materials, assembly, nodes, members, supports);
+  }
+
+  /** What must be given by hand unless an assembly is there. */
+  private static Optional<Located> given(Fields fields, String key) {
+    return fields.has("assembly") ? fields.find(key) : fields.require(key);
   }
 
   /** Whether all parts are without faults. */
   boolean isSound() {
     return sections.areAllSound()
         && materials.areAllSound()
+        && assembly.isSound()
         && nodes.areAllSound()
         && members.areAllSound()
         && supports.areAllSound();
@@ -66,7 +79,10 @@ record Structure(
 
   /** Whether it is known which nodes are where and what joins and holds them. */
   boolean isUsable() {
-    return nodes.areAllUsable() && members.areAllUsable() && supports.areAllUsable();
+    return (assembly.isSound() || assembly.frame().isPresent())
+        && nodes.areAllUsable()
+        && members.areAllUsable()
+        && supports.areAllUsable();
   }
 
   /** The frame of all usable parts; nodes that no member goes through are left out. */

@@ -43,9 +43,19 @@ final class SupportDecoder {
     this.nodes = nodes;
   }
 
-  Names<Support> decode(Located supports) {
-    Names<Support> names = new Names<>(reading, "support");
+  /**
+   * Decodes the supports given by hand.
+   *
+   * @param names the feet of the assembly; takes the others
+   */
+  Names<Support> decode(Located supports, Names<Support> names) {
+    for (Located.Entry entry : names.entries()) {
+      names.usable(entry.key()).ifPresent(foot -> supported.put(foot.node().name(), entry));
+    }
     for (Located.Entry entry : reading.named(supports)) {
+      if (names.isTaken(entry)) {
+        continue;
+      }
       names.add(
           entry,
           reading.fields("support", entry.value()).flatMap(fields -> support(entry, fields)));
@@ -76,7 +86,8 @@ final class SupportDecoder {
     return Optional.of(new Support(node.get(), restraints.get()));
   }
 
-  private Optional<List<Restraint>> ofType(Located type) {
+  /** What one word says. */
+  Optional<List<Restraint>> ofType(Located type) {
     return values
         .word(type, TYPES)
         .map(
@@ -89,7 +100,8 @@ final class SupportDecoder {
             });
   }
 
-  private Optional<List<Restraint>> apart(Located.Entry entry, Fields fields) {
+  /** What is said freedom by freedom. */
+  Optional<List<Restraint>> apart(Located.Entry entry, Fields fields) {
     List<Restraint> restraints = new ArrayList<>();
     for (Freedom freedom : Freedom.values()) {
       Optional<Located> given = fields.find(KEYS.getOrDefault(freedom, ""));

@@ -26,9 +26,16 @@ final class SurfaceDecoder {
     this.members = structure.members();
   }
 
-  Names<Surface> decode(Located surfaces) {
-    Names<Surface> names = new Names<>(reading, "surface");
+  /**
+   * Decodes the floors given by hand.
+   *
+   * @param names the floors of the assembly; takes the others
+   */
+  Names<Surface> decode(Located surfaces, Names<Surface> names) {
     for (Located.Entry entry : reading.named(surfaces)) {
+      if (names.isTaken(entry)) {
+        continue;
+      }
       names.add(
           entry, reading.fields("surface", entry.value()).flatMap(f -> surface(entry.key(), f)));
     }

@@ -72,15 +72,16 @@ class MutationTest {
   }
 
   @Property(tries = 400)
-  void aSpoiltFileIsAcceptedOrRefused(@ForAll("mutations") List<Mutation> mutations) {
-    assertOutcome(mutated(Jobs.resource("complete.json"), mutations));
+  void aSpoiltFileIsAcceptedOrRefused(
+      @ForAll("mutations") List<Mutation> mutations, @ForAll("files") String file) {
+    assertOutcome(mutated(Jobs.resource(file), mutations));
   }
 
   /** What the reader lets pass, the planner can plan and the analysis can set up. */
   @Property(tries = 300)
   void anAcceptedFileCanBeCalculated(
-      @ForAll("places") double at, @ForAll("amounts") String amount) {
-    String text = Jobs.resource("complete.json");
+      @ForAll("places") double at, @ForAll("amounts") String amount, @ForAll("files") String file) {
+    String text = Jobs.resource(file);
     List<int[]> quantities = new ArrayList<>();
     Matcher quantity = Pattern.compile("\"-?[0-9.]+ (?=[a-zA-Z])").matcher(text);
     while (quantity.find()) {
@@ -132,8 +133,8 @@ class MutationTest {
   /** Keys and values stay in their places, so that decoders and schema meet every kind of value. */
   @Property(tries = 600)
   void aWronglyFilledFileIsAcceptedOrRefused(
-      @ForAll("places") double at, @ForAll("foreign") int foreign) {
-    String text = Jobs.resource("complete.json");
+      @ForAll("places") double at, @ForAll("foreign") int foreign, @ForAll("files") String file) {
+    String text = Jobs.resource(file);
     List<int[]> values = new ArrayList<>();
     Matcher token = TOKEN.matcher(text);
     while (token.find()) {
@@ -194,6 +195,11 @@ class MutationTest {
         .list()
         .ofMinSize(1)
         .ofMaxSize(3);
+  }
+
+  @Provide
+  Arbitrary<String> files() {
+    return Arbitraries.of("complete.json", "complete-assembly.json");
   }
 
   @Provide

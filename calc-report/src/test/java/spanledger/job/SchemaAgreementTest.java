@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -13,6 +14,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spanledger.job.problem.ProblemLog;
 import spanledger.job.problem.ProblemReport;
 import spanledger.job.reading.Reading;
@@ -24,32 +26,41 @@ import spanledger.tables.QuantityReader;
 class SchemaAgreementTest {
 
   private static final String COMPLETE = Jobs.resource("complete.json");
+  private static final String ASSEMBLY = Jobs.resource("complete-assembly.json");
 
   private static final JsonNode SCHEMA =
       parsed(Jobs.text(Jobs.root().resolve("docs/job.schema.json")));
 
-  @Test
-  void aFileWithEveryKeyIsAccepted() {
-    ReadJob read = Jobs.read(COMPLETE);
+  @ParameterizedTest
+  @ValueSource(strings = {"complete.json", "complete-assembly.json"})
+  void aFileWithEveryKeyIsAccepted(String name) {
+    ReadJob read = Jobs.read(Jobs.resource(name));
 
-    assertThat(new ProblemReport("complete.json", read.problems()).text()).isEmpty();
+    assertThat(new ProblemReport(name, read.problems()).text()).isEmpty();
     assertThat(read).isInstanceOf(ReadJob.Accepted.class);
   }
 
-  /** A file in which every key occurs makes the decoders ask for every key they know. */
+  /** Files in which every key occurs make the decoders ask for every key they know. */
   @Test
   void decodersAskForExactlyTheKeysOfTheSchema() {
-    ProblemLog log = new ProblemLog("complete.json");
-    Reading reading = new Reading(log);
-    new JobReader(SmallTables.tables()).read(new JobFile(COMPLETE, ""), log, reading);
+    Map<String, Set<String>> asked = new TreeMap<>();
+    for (String text : List.of(COMPLETE, ASSEMBLY)) {
+      ProblemLog log = new ProblemLog("complete.json");
+      Reading reading = new Reading(log);
+      new JobReader(SmallTables.tables()).read(new JobFile(text, ""), log, reading);
+      reading
+          .asked()
+          .forEach((kind, keys) -> asked.computeIfAbsent(kind, k -> new TreeSet<>()).addAll(keys));
+    }
 
-    assertThat(reading.asked()).isEqualTo(keysOfSchema());
+    assertThat(asked).isEqualTo(keysOfSchema());
   }
 
   @Test
-  void everyKeyOfTheSchemaOccursInTheFile() {
+  void everyKeyOfTheSchemaOccursInTheFiles() {
     Set<String> occurring = new TreeSet<>();
     collectKeys(parsed(COMPLETE), occurring);
+    collectKeys(parsed(ASSEMBLY), occurring);
 
     keysOfSchema().forEach((kind, keys) -> assertThat(occurring).as(kind).containsAll(keys));
   }

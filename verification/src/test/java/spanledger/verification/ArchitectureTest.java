@@ -36,6 +36,7 @@ class ArchitectureTest {
           List.of("frame"),
           List.of("action"),
           List.of("sparse"),
+          List.of("assembly"),
           List.of("analysis"),
           List.of("stability"),
           List.of("state"),

@@ -1,0 +1,148 @@
+package spanledger.assembly;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import spanledger.action.Rail;
+import spanledger.action.RailKind;
+import spanledger.action.Surface;
+import spanledger.frame.Member;
+import spanledger.frame.MemberRole;
+import spanledger.frame.Node;
+import spanledger.frame.Restraint;
+import spanledger.frame.Support;
+import spanledger.frame.Vector;
+
+/** A frame while it is put together. Places within 1 mm of each other are one node. */
+final class Draft {
+
+  /** Places nearer than this are one place, mm; the rule of job files. */
+  static final double SAME_PLACE = 1.0;
+
+  /** A floor before its members are finished. */
+  private record FloorDraft(
+      String name, List<Node> corners, List<DraftMember> carriedBy, double finishes) {}
+
+  /** A rail before its members are finished. */
+  private record RailDraft(
+      String name, RailKind kind, List<DraftMember> rails, List<DraftMember> posts, Vector out) {}
+
+  private record Cell(long x, long y, long z) {}
+
+  private final Map<String, Node> nodes = new LinkedHashMap<>();
+  private final Map<Cell, List<Node>> grid = new HashMap<>();
+  private final Map<String, DraftMember> members = new LinkedHashMap<>();
+  private final Map<String, Support> feet = new LinkedHashMap<>();
+  private final List<FloorDraft> floors = new ArrayList<>();
+  private final List<RailDraft> rails = new ArrayList<>();
+
+  /** The node at a place; if there is none yet, one of this name. */
+  Node node(String name, Vector place) {
+    Cell own = cell(place);
+    for (long x = own.x() - 1; x <= own.x() + 1; x++) {
+      for (long y = own.y() - 1; y <= own.y() + 1; y++) {
+        for (long z = own.z() - 1; z <= own.z() + 1; z++) {
+          for (Node near : grid.getOrDefault(new Cell(x, y, z), List.of())) {
+            if (near.place().minus(place).norm() <= SAME_PLACE) {
+              return near;
+            }
+          }
+        }
+      }
+    }
+    Node made = new Node(name, place);
+    if (nodes.put(name, made) != null) {
+      throw new IllegalStateException("Two nodes would be named " + name + ".");
+    }
+    grid.computeIfAbsent(own, c -> new ArrayList<>()).add(made);
+    return made;
+  }
+
+  private static Cell cell(Vector place) {
+    return new Cell(
+        (long) Math.floor(place.x() / SAME_PLACE),
+        (long) Math.floor(place.y() / SAME_PLACE),
+        (long) Math.floor(place.z() / SAME_PLACE));
+  }
+
+  /** Adds a member between two nodes. */
+  DraftMember member(String name, MemberRole role, Part part, Node from, Node to) {
+    DraftMember made = new DraftMember(name, role, part, from, to);
+    if (members.put(name, made) != null) {
+      throw new IllegalStateException("Two members would be named " + name + ".");
+    }
+    return made;
+  }
+
+  /** Adds a foot. */
+  void foot(String name, Node node, List<Restraint> holds) {
+    feet.put(name, new Support(node, holds));
+  }
+
+  /** Adds a floor. */
+  void floor(String name, List<Node> corners, List<DraftMember> carriedBy, double finishes) {
+    floors.add(new FloorDraft(name, corners, List.copyOf(carriedBy), finishes));
+  }
+
+  /** Adds a rail. */
+  void rail(
+      String name, RailKind kind, List<DraftMember> pieces, List<DraftMember> posts, Vector out) {
+    rails.add(new RailDraft(name, kind, List.copyOf(pieces), List.copyOf(posts), out));
+  }
+
+  /** The members in order. */
+  List<DraftMember> members() {
+    return List.copyOf(members.values());
+  }
+
+  /**
+   * The finished frame.
+   *
+   * @param without the names of members that are left out; none of them carries a floor or a rail
+   */
+  GeneratedFrame finish(Set<String> without) {
+    Map<String, Member> finished = new LinkedHashMap<>();
+    Map<String, Part> parts = new LinkedHashMap<>();
+    for (DraftMember draft : members.values()) {
+      if (!without.contains(draft.name())) {
+        finished.put(draft.name(), draft.finish());
+        parts.put(draft.name(), draft.part());
+      }
+    }
+    Set<Node> used = new HashSet<>();
+    finished.values().forEach(member -> used.addAll(member.nodes()));
+    return new GeneratedFrame(
+        nodes.values().stream().filter(used::contains).toList(),
+        List.copyOf(finished.values()),
+        parts,
+        feet,
+        floors.stream()
+            .map(f -> new Surface(f.name(), f.corners(), of(f.carriedBy(), finished), f.finishes()))
+            .toList(),
+        rails.stream()
+            .map(
+                r ->
+                    new Rail(
+                        r.name(),
+                        r.kind(),
+                        of(r.rails(), finished),
+                        of(r.posts(), finished),
+                        r.out()))
+            .toList());
+  }
+
+  private static List<Member> of(List<DraftMember> drafts, Map<String, Member> finished) {
+    List<Member> members = new ArrayList<>();
+    for (DraftMember draft : drafts) {
+      Member member = finished.get(draft.name());
+      if (member != null) {
+        members.add(member);
+      }
+    }
+    return members;
+  }
+}

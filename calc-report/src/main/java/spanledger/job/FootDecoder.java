@@ -1,0 +1,30 @@
+package spanledger.job;
+
+import spanledger.job.reading.Reading;
+import java.util.List;
+import java.util.Optional;
+import spanledger.frame.Node;
+import spanledger.frame.Restraint;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
+
+/** Decodes what the ground holds at the feet of an assembly. */
+final class FootDecoder {
+
+  private final Reading reading;
+  private final SupportDecoder supports;
+
+  FootDecoder(Reading reading) {
+    this.reading = reading;
+    this.supports = new SupportDecoder(reading, new Names<Node>(reading, "node"));
+  }
+
+  Optional<List<Restraint>> decode(Located foot) {
+    if (foot instanceof LocatedText) {
+      return supports.ofType(foot);
+    }
+    return reading
+        .fields("footHolds", foot)
+        .flatMap(fields -> supports.apart(new Located.Entry("foot", foot.place(), foot), fields));
+  }
+}
