@@ -41,7 +41,7 @@ final class BracingChecks {
   private void level(Problems.At here, double level, double least) {
     double most = platform.floorHeight();
     boolean atEnd =
-        level == most || level == 0 && least == 0 && platform.posts().ground().isEmpty();
+        level == most || (level == 0 && least == 0 && platform.posts().ground().isEmpty());
     if (!atEnd && (level < least + LEAST_APART || level > most - LEAST_APART)) {
       here.add(
           Problems.mm(level) + " above the ground",

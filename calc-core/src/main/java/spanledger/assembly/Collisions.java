@@ -102,7 +102,7 @@ final class Collisions {
   }
 
   private static boolean crosses(DraftMember one, DraftMember other, double sine) {
-    if (isBrace(one) && !standsUp(other) || isBrace(other) && !standsUp(one)) {
+    if ((isBrace(one) && !standsUp(other)) || (isBrace(other) && !standsUp(one))) {
       return false;
     }
     Vector between = other.first().place().minus(one.first().place());

@@ -81,8 +81,8 @@ final class FloorGenerator {
         .map(
             rail ->
                 rail.sides().contains(side)
-                    || line == 0 && rail.sides().contains(Side.WEST)
-                    || line == platform.bays().size() && rail.sides().contains(Side.EAST))
+                    || (line == 0 && rail.sides().contains(Side.WEST))
+                    || (line == platform.bays().size() && rail.sides().contains(Side.EAST)))
         .orElse(false);
   }
 

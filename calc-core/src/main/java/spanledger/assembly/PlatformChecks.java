@@ -1,7 +1,5 @@
 package spanledger.assembly;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.TreeSet;
 
 /** Finds what does not fit in a platform, apart from gates and posts of its guardrail. */
@@ -11,9 +9,6 @@ final class PlatformChecks {
    * Bearers and posts are no nearer than this, mm: brackets need room. Common practice, no source.
    */
   private static final double LEAST_APART = 50;
-
-  /** Rails of one guardrail are no nearer than this, mm. Common practice, no source. */
-  private static final double LEAST_BETWEEN_RAILS = 20;
 
   /** More bearers or bays than this are a slip of the pen. */
   private static final int MOST_PIECES = 500;
@@ -169,24 +164,10 @@ final class PlatformChecks {
           "\"railPost\": the part of posts that stand on the floor alone",
           "name the part, or let the posts run through");
     }
-    List<Double> heights = new ArrayList<>();
-    heights.add(rail.toeBoard().map(Guardrail.ToeBoard::middle).orElse(0.0));
-    rail.middleRails().forEach(middle -> heights.add(middle.height()));
-    heights.add(rail.height());
-    for (int i = 1; i < heights.size(); i++) {
-      if (heights.get(i) < heights.get(i - 1) + LEAST_BETWEEN_RAILS) {
-        here.add(
-            "a rail at "
-                + Problems.mm(heights.get(i))
-                + " over one at "
-                + Problems.mm(heights.get(i - 1)),
-            "floor, toe-board, middle rails and top rail in rising order, at least "
-                + Problems.mm(LEAST_BETWEEN_RAILS)
-                + " apart: here from "
-                + Problems.mm(heights.get(i - 1) + LEAST_BETWEEN_RAILS)
-                + " on",
-            "correct the heights");
-      }
-    }
+    RailHeights.check(
+        rail.toeBoard().map(Guardrail.ToeBoard::middle).orElse(0.0),
+        rail.middleRails(),
+        rail.height(),
+        here);
   }
 }

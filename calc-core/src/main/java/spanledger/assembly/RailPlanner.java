@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /** Plans the gaps and rail posts of a platform's guardrail and finds what does not fit. */
@@ -143,7 +144,7 @@ final class RailPlanner {
     }
   }
 
-  private void addGiven(Side side, TreeSet<Double> standing, TreeSet<Double> added) {
+  private void addGiven(Side side, NavigableSet<Double> standing, NavigableSet<Double> added) {
     for (int i = 0; i < guardrail.posts().size(); i++) {
       Guardrail.PostPlace post = guardrail.posts().get(i);
       if (post.side() != side) {
@@ -166,8 +167,8 @@ final class RailPlanner {
       Side side,
       double place,
       String what,
-      TreeSet<Double> standing,
-      TreeSet<Double> added,
+      NavigableSet<Double> standing,
+      NavigableSet<Double> added,
       Problems.At here) {
     TreeSet<Double> all = new TreeSet<>(standing);
     all.addAll(added);
@@ -199,7 +200,7 @@ final class RailPlanner {
   }
 
   private void addBetween(
-      Side side, List<RailGap> gaps, TreeSet<Double> standing, TreeSet<Double> added) {
+      Side side, List<RailGap> gaps, NavigableSet<Double> standing, NavigableSet<Double> added) {
     TreeSet<Double> all = new TreeSet<>(standing);
     all.addAll(added);
     List<Double> places = List.copyOf(all);

@@ -30,7 +30,7 @@ final class StairChecks {
   Optional<StairLine> line(Stair stair, Problems.At at) {
     Optional<Platform> upper = platform(stair.to(), at.at("to"));
     Optional<Platform> lower = stair.from().flatMap(name -> platform(name, at.at("from")));
-    if (upper.isEmpty() || stair.from().isPresent() && lower.isEmpty()) {
+    if (upper.isEmpty() || (stair.from().isPresent() && lower.isEmpty())) {
       return Optional.empty();
     }
     if (lower.isPresent() && stair.to().equals(stair.from().orElse(""))) {
@@ -39,8 +39,10 @@ final class StairChecks {
     }
     double foot = lower.map(Platform::floorLevel).orElse(stair.ground());
     double total = upper.get().floorLevel() - foot;
-    boolean sound = checkWidth(stair, upper.get(), at) & checkRises(stair, total, at);
-    if (!sound) {
+    stair.rails().ifPresent(r -> RailHeights.check(0, r.middleRails(), r.height(), at.at("rails")));
+    boolean wideEnough = checkWidth(stair, upper.get(), at);
+    boolean steppable = checkRises(stair, total, at);
+    if (!wideEnough || !steppable) {
       return Optional.empty();
     }
     return going(stair, upper.get(), lower, total, at)

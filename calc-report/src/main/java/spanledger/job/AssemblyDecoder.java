@@ -1,7 +1,5 @@
 package spanledger.job;
 
-import spanledger.job.reading.Reading;
-import spanledger.job.reading.Fields;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,6 +14,8 @@ import spanledger.assembly.Generation;
 import spanledger.assembly.Part;
 import spanledger.assembly.Platform;
 import spanledger.assembly.Stair;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedArray;
 import spanledger.job.source.Located.LocatedObject;

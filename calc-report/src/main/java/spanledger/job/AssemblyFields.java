@@ -1,8 +1,5 @@
 package spanledger.job;
 
-import spanledger.job.reading.Values;
-import spanledger.job.reading.Reading;
-import spanledger.job.reading.Fields;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +8,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import spanledger.assembly.Part;
 import spanledger.assembly.Side;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedNumber;
 import spanledger.job.source.Located.LocatedTruth;

@@ -1,6 +1,5 @@
 package spanledger.job;
 
-import spanledger.job.reading.Fields;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +12,7 @@ import spanledger.assembly.Part;
 import spanledger.assembly.PlanBraces;
 import spanledger.assembly.Side;
 import spanledger.assembly.Ties;
-import spanledger.job.source.Located;
+import spanledger.job.reading.Fields;
 
 /** Decodes what keeps platforms from swaying. */
 final class BracingDecoder {
@@ -38,23 +37,23 @@ final class BracingDecoder {
 
   /** The bracing that a platform names; empty if it has faults. */
   Optional<Bracing> decode(Fields platform) {
-    Optional<Optional<Ties>> ties = kind(platform, "ties", this::ties);
-    Optional<Optional<CrossBraces>> crosses = kind(platform, "crossBraces", this::crosses);
-    Optional<Optional<KneeBraces>> knees = kind(platform, "kneeBraces", this::knees);
-    Optional<Optional<PlanBraces>> plan = kind(platform, "planBraces", this::plan);
-    return ties.isPresent() && crosses.isPresent() && knees.isPresent() && plan.isPresent()
-        ? Optional.of(new Bracing(ties.get(), crosses.get(), knees.get(), plan.get()))
-        : Optional.empty();
+    Optional<Ties> ties = kind(platform, "ties", this::ties);
+    Optional<CrossBraces> crosses = kind(platform, "crossBraces", this::crosses);
+    Optional<KneeBraces> knees = kind(platform, "kneeBraces", this::knees);
+    Optional<PlanBraces> plan = kind(platform, "planBraces", this::plan);
+    boolean sound =
+        platform.has("ties") == ties.isPresent()
+            && platform.has("crossBraces") == crosses.isPresent()
+            && platform.has("kneeBraces") == knees.isPresent()
+            && platform.has("planBraces") == plan.isPresent();
+    return sound ? Optional.of(new Bracing(ties, crosses, knees, plan)) : Optional.empty();
   }
 
-  /** A kind of brace: there, not there, or (empty) there with faults. */
-  private <T> Optional<Optional<T>> kind(
-      Fields platform, String key, Function<Fields, Optional<T>> decoder) {
-    Optional<Located> value = platform.find(key);
-    if (value.isEmpty()) {
-      return Optional.of(Optional.empty());
-    }
-    return value.flatMap(v -> values.reading().fields(key, v)).flatMap(decoder).map(Optional::of);
+  private <T> Optional<T> kind(Fields platform, String key, Function<Fields, Optional<T>> decoder) {
+    return platform
+        .find(key)
+        .flatMap(value -> values.reading().fields(key, value))
+        .flatMap(decoder);
   }
 
   private Optional<Ties> ties(Fields fields) {

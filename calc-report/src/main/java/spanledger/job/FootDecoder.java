@@ -1,10 +1,10 @@
 package spanledger.job;
 
-import spanledger.job.reading.Reading;
 import java.util.List;
 import java.util.Optional;
 import spanledger.frame.Node;
 import spanledger.frame.Restraint;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 

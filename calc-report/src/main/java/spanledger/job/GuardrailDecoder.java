@@ -1,7 +1,5 @@
 package spanledger.job;
 
-import spanledger.job.reading.Reading;
-import spanledger.job.reading.Fields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +8,8 @@ import java.util.function.Function;
 import spanledger.assembly.Guardrail;
 import spanledger.assembly.Part;
 import spanledger.assembly.Side;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 
 /** Decodes the guardrails of an assembly. */
@@ -45,9 +45,9 @@ final class GuardrailDecoder {
     if (height.isEmpty()
         || topRail.isEmpty()
         || middle.isEmpty()
-        || toe.isPresent() && toeBoard.isEmpty()
+        || (toe.isPresent() && toeBoard.isEmpty())
         || sides.isEmpty()
-        || post.isPresent() && railPost.isEmpty()
+        || (post.isPresent() && railPost.isEmpty())
         || spacing.isEmpty()
         || posts.isEmpty()
         || gates.isEmpty()) {
@@ -126,7 +126,10 @@ final class GuardrailDecoder {
     Optional<Double> from = values.distance(fields, "from", 0);
     Optional<Located> given = fields.find("width");
     Optional<Double> width = given.flatMap(values::size);
-    if (side.isEmpty() || bay.isEmpty() || from.isEmpty() || given.isPresent() && width.isEmpty()) {
+    if (side.isEmpty()
+        || bay.isEmpty()
+        || from.isEmpty()
+        || (given.isPresent() && width.isEmpty())) {
       return Optional.empty();
     }
     return Optional.of(new Guardrail.Gate(side.get(), bay.get(), from.get(), width));

@@ -1,10 +1,10 @@
 package spanledger.job;
 
-import spanledger.job.reading.Reading;
-import spanledger.job.reading.Fields;
 import java.util.Optional;
 import spanledger.assembly.Part;
 import spanledger.frame.MemberEnd;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.material.Alloy;

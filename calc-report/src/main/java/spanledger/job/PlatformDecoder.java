@@ -1,7 +1,5 @@
 package spanledger.job;
 
-import spanledger.job.reading.Reading;
-import spanledger.job.reading.Fields;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -18,6 +16,8 @@ import spanledger.assembly.Platform;
 import spanledger.assembly.Posts;
 import spanledger.frame.Restraint;
 import spanledger.frame.Vector;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedArray;
 
@@ -69,11 +69,11 @@ final class PlatformDecoder {
         || bays.isEmpty()
         || posts.isEmpty()
         || edges.isEmpty()
-        || hasEnds && ends.isEmpty()
+        || (hasEnds && ends.isEmpty())
         || bearers.isEmpty()
         || deck.isEmpty()
         || braces.isEmpty()
-        || rail.isPresent() && guardrail.isEmpty()) {
+        || (rail.isPresent() && guardrail.isEmpty())) {
       return Optional.empty();
     }
     Vector corner = new Vector(at.get().x(), at.get().y(), ground.get());

@@ -1,7 +1,5 @@
 package spanledger.job;
 
-import spanledger.job.reading.Reading;
-import spanledger.job.reading.Fields;
 import java.util.List;
 import java.util.Optional;
 import spanledger.assembly.Guardrail;
@@ -9,6 +7,8 @@ import spanledger.assembly.Part;
 import spanledger.assembly.Side;
 import spanledger.assembly.Stair;
 import spanledger.frame.Restraint;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 
@@ -56,12 +56,12 @@ final class StairDecoder {
         || ground.isEmpty()
         || width.isEmpty()
         || rises.isEmpty()
-        || givenGoing.isPresent() && going.isEmpty()
-        || givenPitch.isPresent() && pitch.isEmpty()
+        || (givenGoing.isPresent() && going.isEmpty())
+        || (givenPitch.isPresent() && pitch.isEmpty())
         || stringer.isEmpty()
         || tread.isEmpty()
         || foot.isEmpty()
-        || givenRails.isPresent() && rails.isEmpty()) {
+        || (givenRails.isPresent() && rails.isEmpty())) {
       return Optional.empty();
     }
     return Optional.of(

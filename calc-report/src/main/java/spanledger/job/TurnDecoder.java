@@ -1,9 +1,9 @@
 package spanledger.job;
 
-import spanledger.job.reading.Values;
-import spanledger.job.reading.Reading;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.quantity.Dimension;
