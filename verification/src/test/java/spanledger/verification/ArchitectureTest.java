@@ -47,7 +47,7 @@ class ArchitectureTest {
 
   private static final List<String> TABLES = List.of("tables");
   private static final List<String> REPORT =
-      List.of("job", "picture", "workbook", "summary", "cli");
+      List.of("job", "extrusion", "picture", "workbook", "summary", "cli");
   private static final List<String> PROOF = List.of("verification");
 
   @ArchTest static final ArchRule coreIsOneWay = oneWay(CORE_ORDER);

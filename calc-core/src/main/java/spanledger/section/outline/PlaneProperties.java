@@ -123,11 +123,9 @@ public record PlaneProperties(
   private record Bending(List<Edge> edges, double area, Point centroid) {
 
     BendingModuli about(double angle, double moment) {
-      // Quarter turns of the axes of the drawing stay exact.
-      Point left = angle == Math.PI / 2 ? new Point(-1, 0) : Point.direction(angle).quarterTurn();
-      Extent extent = Extent.of(edges, left);
-      double positive = extent.greatest() - centroid.dot(left);
-      double negative = centroid.dot(left) - extent.least();
+      Fibres fibres = Fibres.of(edges, centroid, angle);
+      double positive = fibres.positive();
+      double negative = fibres.negative();
       double[] moduli = MODULUS.run(moment, positive, negative);
       PlasticAxis plastic = PlasticAxis.of(edges, area, centroid, angle);
       return new BendingModuli(

@@ -1,6 +1,7 @@
 package spanledger.section.outline;
 
 import java.util.List;
+import spanledger.procedure.CompiledProcedure;
 
 /**
  * The neutral axis of full plastic bending about a direction.
@@ -11,6 +12,7 @@ import java.util.List;
 public record PlasticAxis(double offset, double modulus) {
 
   private static final int MOST_STEPS = 200;
+  private static final CompiledProcedure MODULUS = PlasticModulus.PROCEDURE.compile();
 
   /**
    * Finds the line that halves the area. Where a gap makes more than one line do so, any of them
@@ -44,8 +46,11 @@ public record PlasticAxis(double offset, double modulus) {
       offset = newton > low && newton < high ? newton : (low + high) / 2;
       upper = HalfPlane.leftOf(edges, centroid.plus(left.times(offset)), along);
     }
-    // Below the line: the first moment about it is that above less that of the whole.
-    double below = upper.firstMoment() + offset * area;
-    return new PlasticAxis(offset, upper.firstMoment() + below);
+    Point through = centroid.plus(left.times(offset));
+    List<Edge> pieces =
+        HalfBoundary.leftOf(edges, through, along).stream().map(HalfBoundary.Piece::part).toList();
+    AreaIntegrals sums = BoundaryIntegrals.about(through, pieces);
+    double[] values = MODULUS.run(area, sums.area(), sums.firstY(), sums.firstZ(), angle, offset);
+    return new PlasticAxis(offset, values[MODULUS.slot("W_pl")]);
   }
 }

@@ -2,6 +2,7 @@ package spanledger.section.warping;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import spanledger.procedure.CompiledProcedure;
 import spanledger.section.mesh.SectionMesh;
 import spanledger.section.outline.AreaIntegrals;
 import spanledger.section.outline.CubicMoments;
@@ -17,6 +18,8 @@ final class FieldStage {
   /** Corners left out of peak stresses, and how far around. */
   record Sharp(List<Point> corners, double distance) {}
 
+  private static final CompiledProcedure BOUNDS = TorsionBounds.PROCEDURE.compile();
+
   private final PlaneProperties exact;
   private final double poissonRatio;
   private final SectionMesh mesh;
@@ -29,6 +32,7 @@ final class FieldStage {
   private final double warpingConstant;
   private final double[] flexibility;
   private final Sharp sharp;
+  private final double[] bounds;
   private @Nullable Stresses stresses;
 
   FieldStage(SectionMesh mesh, PlaneProperties exact, double poissonRatio, Sharp sharp) {
@@ -40,6 +44,7 @@ final class FieldStage {
     centroid =
         exact.centroid().plus(new Point(near.firstY() / near.area(), near.firstZ() / near.area()));
     torsion = new TorsionField(mesh, centroid);
+    bounds = BOUNDS.run(torsion.lower(), torsion.upper());
     sums = torsion.sums();
     shear = new ShearField(torsion, poissonRatio);
     WarpingMoments moments = WarpingMoments.of(torsion);
@@ -54,11 +59,11 @@ final class FieldStage {
   }
 
   private double torsionConstant() {
-    return (torsion.upper() + torsion.lower()) / 2;
+    return bounds[BOUNDS.slot("I_t")];
   }
 
   private double torsionError() {
-    return (torsion.upper() - torsion.lower()) / 2 / torsionConstant();
+    return bounds[BOUNDS.slot("ε_t")];
   }
 
   private double shapeError() {

@@ -28,7 +28,7 @@ public final class PlatePicture {
 
   private static final Ink FAINT = new Ink(0xF1F4F4);
   private static final Pen EDGE = Pen.full(new Ink(0x8A9499), 0.9);
-  private static final Pen FACE = Pen.full(Ink.BLACK, 4);
+  private static final Pen FACE = FeatureMarks.FACE;
   private static final double HEAVY = 3.2;
   private static final Ink WARNING = new Ink(0x7A2222);
 
@@ -72,7 +72,10 @@ public final class PlatePicture {
       Edge edge = faces.get(i).edges().get(faces.get(i).edges().size() / 2);
       sheet.labels.near(view.spot(edge.at(0.5)), letter(i), 12, Ink.BLACK, true);
     }
+    FeatureMarks features = new FeatureMarks(sheet, view, faces.size());
+    study.features().forEach(features::draw);
     legend(plates, doubts, faces);
+    features.legend();
     double low = view.box().bottom() + 60;
     sheet.scaleBar(view, low);
     return sheet.finish(
@@ -199,7 +202,6 @@ public final class PlatePicture {
   }
 
   private static String letter(int number) {
-    String letter = String.valueOf((char) ('A' + number % 26));
-    return number < 26 ? letter : letter + number / 26;
+    return FeatureMarks.letter(number);
   }
 }

@@ -21,27 +21,18 @@ import spanledger.workbook.layout.LedgerWorkbook;
 /** Every source used in the workbook; those still to be confirmed first. */
 final class SourceSheet {
 
-  private record Use(Source source, String where, String what) {}
+  /**
+   * A use of a source.
+   *
+   * @param where in the workbook
+   * @param what rests on it
+   */
+  record Use(Source source, String where, String what) {}
 
   private SourceSheet() {}
 
   static void write(LedgerWorkbook workbook, Job job, List<Procedure> procedures) {
-    LedgerSheet sheet = workbook.sheet(SheetNames.SOURCES);
-    sheet.title(
-        "Sources",
-        "Where every formula and figure comes from. Confirm those recalled from memory against the"
-            + " standard before relying on them.");
     List<Use> uses = new ArrayList<>();
-    Set<String> seen = new LinkedHashSet<>();
-    for (Procedure procedure : procedures) {
-      if (seen.add(procedure.name())) {
-        for (Step step : procedure.steps()) {
-          uses.add(
-              new Use(
-                  step.source(), procedure.title(), step.symbol().symbol() + ", " + step.words()));
-        }
-      }
-    }
     for (Figure figure : job.rules().inOrder()) {
       uses.add(new Use(figure.source(), "Figures", figure.id()));
     }
@@ -62,6 +53,33 @@ final class SourceSheet {
     Set<Alloy> alloys = new LinkedHashSet<>();
     job.frame().members().forEach(m -> alloys.add(m.alloy()));
     alloys.forEach(a -> uses.add(new Use(a.source(), "Alloys", a.designation())));
+    write(workbook, procedures, uses);
+  }
+
+  /**
+   * Writes the sheet.
+   *
+   * @param procedures whose steps have sources; one that comes twice is listed once
+   * @param others what rests on other sources
+   */
+  static void write(LedgerWorkbook workbook, List<Procedure> procedures, List<Use> others) {
+    LedgerSheet sheet = workbook.sheet(SheetNames.SOURCES);
+    sheet.title(
+        "Sources",
+        "Where every formula and figure comes from. Confirm those recalled from memory against the"
+            + " standard before relying on them.");
+    List<Use> uses = new ArrayList<>();
+    Set<String> seen = new LinkedHashSet<>();
+    for (Procedure procedure : procedures) {
+      if (seen.add(procedure.name())) {
+        for (Step step : procedure.steps()) {
+          uses.add(
+              new Use(
+                  step.source(), procedure.title(), step.symbol().symbol() + ", " + step.words()));
+        }
+      }
+    }
+    uses.addAll(others);
     write(sheet, "To be confirmed", uses, true);
     write(sheet, "Others", uses, false);
   }

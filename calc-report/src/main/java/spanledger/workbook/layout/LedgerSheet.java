@@ -90,6 +90,11 @@ public final class LedgerSheet {
     }
   }
 
+  /** Lets the next table of a procedure, a short one, follow on the same page. */
+  public void nextTableFollowsOn() {
+    page.nextTableFollowsOn();
+  }
+
   SheetCells cells() {
     return cells;
   }

@@ -21,6 +21,7 @@ final class PageSetup {
   private static final int MOST_CHARACTERS_KEPT_IN_SIGHT = 55;
 
   private int tables;
+  private boolean nextFollowsOn;
   private int firstKeptRow;
   private int lastKeptRow;
   private int leadingColumns;
@@ -41,9 +42,16 @@ final class PageSetup {
     lastKeptRow = lastRow;
   }
 
-  /** Whether the sheet has a table already. */
-  boolean hasTable() {
-    return tables > 0;
+  /** Whether the next table must begin a page, because the sheet has one already. */
+  boolean tableBeginsPage() {
+    boolean begins = tables > 0 && !nextFollowsOn;
+    nextFollowsOn = false;
+    return begins;
+  }
+
+  /** Lets the next table follow on the same page. */
+  void nextTableFollowsOn() {
+    nextFollowsOn = true;
   }
 
   /** Repeats the header of worked lines, which is the same for all of them. */

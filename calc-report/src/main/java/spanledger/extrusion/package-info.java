@@ -1,0 +1,5 @@
+/** What is reported on one extrusion. */
+@NullMarked
+package spanledger.extrusion;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,33 @@
+package spanledger.workbook.content;
+
+import spanledger.picture.Drawing;
+import spanledger.picture.Lettering;
+import spanledger.picture.PngFile;
+import spanledger.picture.section.SectionAlbum;
+import spanledger.section.SectionStudy;
+import spanledger.workbook.layout.LedgerSheet;
+
+/** The pictures of a section, below each other. */
+final class SectionPictures {
+
+  /** In characters of ordinary text: as wide as a printed page. */
+  private static final int WIDTH = 120;
+
+  /** Dots per unit: sharp when printed. */
+  private static final double DOTS = 2;
+
+  private SectionPictures() {}
+
+  static void write(LedgerSheet sheet, SectionStudy study, String name, Lettering lettering) {
+    sheet.title("Pictures of " + name, "Drawn from the same numbers as the other sheets.");
+    boolean first = true;
+    for (Drawing drawing : SectionAlbum.of(study, name, lettering).values()) {
+      if (!first) {
+        sheet.pageBreak();
+      }
+      first = false;
+      sheet.heading(drawing.title());
+      sheet.picture(PngFile.of(drawing, lettering, DOTS), drawing.description(), WIDTH);
+    }
+  }
+}
