@@ -18,10 +18,10 @@ import spanledger.quantity.Dimension;
  * first-order analysis for the bow of the member.
  *
  * <p>Inputs N (tension positive), V_y, V_z, T, M_y, M_z; P_t, P_c, V_c_y, V_c_z, T_c, M_c_y,
- * M_c_z_pos, M_c_z_neg (design strengths); P_e_y, P_e_z (elastic buckling forces in the plane of
- * bending), α (1 with factored loads, 1.6 with allowable strengths), C_m_y, C_m_z, bow (whether the
- * moments hold the bow of the member already); steps η_N, η_My, η_Mz, η_Vy, η_Vz, η_T, η_NM, η_VT,
- * η_NMVT.
+ * M_c_z_pos, M_c_z_neg (design strengths); A, F_e_y, F_e_z (elastic buckling stresses in the plane
+ * of bending), α (1 with factored loads, 1.6 with allowable strengths), C_m_y, C_m_z, bow (whether
+ * the moments hold the bow of the member already); steps η_N, η_My, η_Mz, η_Vy, η_Vz, η_T, η_NM,
+ * η_VT, η_NMVT.
  */
 public final class CombinedStrength {
 
@@ -48,6 +48,7 @@ public final class CombinedStrength {
     Reference t = p.input("T", "torque", Dimension.MOMENT);
     Reference my = p.input("M_y", "bending moment about y", Dimension.MOMENT);
     Reference mz = p.input("M_z", "bending moment about z", Dimension.MOMENT);
+    Reference area = Symbols.area(p, "A", "area");
     Reference tension = force(p, "P_t", "design strength in tension");
     Reference compression = force(p, "P_c", "design strength in compression");
     Reference shearY = force(p, "V_c_y", "design strength in shear along y");
@@ -64,7 +65,7 @@ public final class CombinedStrength {
             Dimension.NONE,
             new Domain(1, true, 1.6));
     Reference done = Symbols.flag(p, "bow", "moments hold the bow of the member already");
-    Bow bow = new Bow(p, n, load, done);
+    Bow bow = new Bow(p, n, load, done, area);
     Reference growthY = bow.write("y");
     Reference growthZ = bow.write("z");
 
@@ -89,17 +90,20 @@ public final class CombinedStrength {
     return p.build();
   }
 
-  private record Bow(Procedure.Builder p, Reference axial, Reference load, Reference done) {
+  private record Bow(
+      Procedure.Builder p, Reference axial, Reference load, Reference done, Reference area) {
 
     Reference write(String axis) {
-      Reference elastic = force(p, "P_e_" + axis, "elastic buckling force, bending about " + axis);
+      Reference elastic =
+          Symbols.stress(p, "F_e_" + axis, "elastic buckling stress, bending about " + axis);
       Reference shape =
           p.input(
               "C_m_" + axis,
               "factor for the distribution of moment about " + axis + ", 1 to be safe",
               Dimension.NONE,
               new Domain(0.2, true, 1));
-      Expression pressed = max(axial.negated(), axial.times(0)).times(load).over(elastic);
+      Expression pressed =
+          max(axial.negated(), axial.times(0)).times(load).over(elastic.times(area));
       Reference part =
           p.step(
               "ν_" + axis,

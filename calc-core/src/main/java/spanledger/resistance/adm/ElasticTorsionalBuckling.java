@@ -1,6 +1,8 @@
 package spanledger.resistance.adm;
 
 import static spanledger.procedure.Formulas.angleOf;
+import static spanledger.procedure.Formulas.atMost;
+import static spanledger.procedure.Formulas.choose;
 import static spanledger.procedure.Formulas.cos;
 import static spanledger.procedure.Formulas.max;
 import static spanledger.procedure.Formulas.min;
@@ -19,9 +21,9 @@ import spanledger.quantity.Dimension;
  * Elastic buckling stresses of a compressed member about both principal axes, in torsion, and
  * coupled.
  *
- * <p>The coupled stress is the least root of the cubic equation for any section. With the shear
- * centre on an axis of symmetry it is that of the quadratic equation, with the shear centre in the
- * centroid the least of the three uncoupled ones; so no case has to be told apart.
+ * <p>With the shear centre on an axis the coupled stress is the smaller root of a quadratic
+ * equation, otherwise the least root of a cubic equation; in the centroid it is the least of the
+ * three.
  *
  * @param area A
  * @param modulus E
@@ -35,6 +37,9 @@ public record ElasticTorsionalBuckling(
     Reference slendernessY,
     Reference slendernessZ,
     Reference coupled) {
+
+  /** A shear centre off an axis by less than a thousandth of r_0 counts as on it. */
+  private static final double ON_AXIS = 1e-6;
 
   private static final Source EULER = Source.derived("Elastic buckling of bars (Euler)");
   private static final Source TORSION =
@@ -79,7 +84,7 @@ public record ElasticTorsionalBuckling(
                 .over(area.times(radius.pow(2))),
             TORSION);
     Reference coupled =
-        cubic(p, euler, eulerZ, twist, ys.over(radius).pow(2), zs.over(radius).pow(2));
+        coupled(p, euler, eulerZ, twist, ys.over(radius).pow(2), zs.over(radius).pow(2));
     return new ElasticTorsionalBuckling(area, modulus, slendernessY, slendernessZ, coupled);
   }
 
@@ -103,78 +108,108 @@ public record ElasticTorsionalBuckling(
         EULER);
   }
 
-  /**
-   * (F − F_y)(F − F_z)(F − F_T) − F²(F − F_z)(y_s/r_0)² − F²(F − F_y)(z_s/r_0)² = 0, scaled by the
-   * largest of the three. All its roots are real.
-   */
-  private static Reference cubic(
+  private static Reference coupled(
       Procedure.Builder p,
       Reference y,
       Reference z,
       Reference t,
       Expression couplingY,
       Expression couplingZ) {
-    Reference scale =
-        p.step("F_0", "scale of the cubic equation", Dimension.STRESS, max(y, z, t), CUBIC);
     Reference cy =
         p.step("c_y", "coupling by the shear centre along y", Dimension.NONE, couplingY, TORSION);
     Reference cz =
         p.step("c_z", "coupling by the shear centre along z", Dimension.NONE, couplingZ, TORSION);
-    Expression fy = y.over(scale);
-    Expression fz = z.over(scale);
-    Expression ft = t.over(scale);
-    Reference lead =
-        p.step(
-            "a_3",
-            "coefficient of the cube",
-            Dimension.NONE,
-            number(1).minus(cy).minus(cz),
-            TORSION);
+    Reference pairY = pair(p, "y", y, t, cy);
+    Reference pairZ = pair(p, "z", z, t, cz);
+    Reference all = cubic(p, y, z, t, cy, cz);
+    return p.step(
+        "F_e",
+        "least elastic buckling stress of the member: shear centre on the y axis, on the z axis, or"
+            + " on neither",
+        Dimension.STRESS,
+        choose(
+            atMost(cz, number(ON_AXIS)),
+            min(pairY, z),
+            choose(atMost(cy, number(ON_AXIS)), min(pairZ, y), all)),
+        TORSION);
+  }
+
+  /** The smaller root of (F − F_1)(F − F_T) = F² c, in the form that loses no digits. */
+  private static Reference pair(
+      Procedure.Builder p, String axis, Reference flexure, Reference twist, Reference coupling) {
+    Expression sum = flexure.plus(twist);
+    Expression product = flexure.times(twist);
+    Expression root =
+        sqrt(
+            max(
+                sum.pow(2).minus(product.times(4).times(number(1).minus(coupling))),
+                product.times(0)));
+    return p.step(
+        "F_e_" + axis + "T",
+        "elastic buckling stress about " + axis + " with torsion",
+        Dimension.STRESS,
+        product.times(2).over(sum.plus(root)),
+        TORSION);
+  }
+
+  /**
+   * (F − F_y)(F − F_z)(F − F_T) − F²(F − F_z)(y_s/r_0)² − F²(F − F_y)(z_s/r_0)² = 0, written for h
+   * = F_0/F, where F_0 is the least of the three. All its roots are real; the largest h is wanted.
+   */
+  private static Reference cubic(
+      Procedure.Builder p, Reference y, Reference z, Reference t, Reference cy, Reference cz) {
+    Reference scale =
+        p.step("F_0", "scale of the cubic equation", Dimension.STRESS, min(y, z, t), CUBIC);
+    Expression fy = scale.over(y);
+    Expression fz = scale.over(z);
+    Expression ft = scale.over(t);
     Reference square =
         p.step(
             "a_2",
-            "coefficient of the square, per a_3",
+            "coefficient of the square, for F_0/F",
             Dimension.NONE,
-            fz.times(cy).plus(fy.times(cz)).minus(fy).minus(fz).minus(ft).over(lead),
+            fy.plus(fz).plus(ft).negated(),
             TORSION);
+    Expression one = number(1);
     Reference linear =
         p.step(
             "a_1",
-            "linear coefficient, per a_3",
+            "linear coefficient, for F_0/F",
             Dimension.NONE,
-            fy.times(fz).plus(fy.times(ft)).plus(fz.times(ft)).over(lead),
+            fz.times(ft)
+                .times(one.minus(cz))
+                .plus(fy.times(ft).times(one.minus(cy)))
+                .plus(fy.times(fz)),
             TORSION);
     Reference constant =
         p.step(
             "a_0",
-            "constant, per a_3",
+            "constant, for F_0/F",
             Dimension.NONE,
-            fy.times(fz).times(ft).over(lead).negated(),
+            fy.times(fz).times(ft).times(one.minus(cy).minus(cz)).negated(),
             TORSION);
     Reference spread =
         p.step(
             "q_2",
             "spread of the roots",
             Dimension.NONE,
-            max(square.pow(2).over(9).minus(linear.over(3)), number(0)),
+            max(square.pow(2).over(9).minus(linear.over(3)), number(1e-12)),
             CUBIC);
     Expression middle =
-        square.pow(3).over(27).minus(square.times(linear).over(6)).plus(constant.over(2));
+        square.times(linear).over(6).minus(square.pow(3).over(27)).minus(constant.over(2));
     Reference cosine =
         p.step(
             "q_3",
-            "cosine of three times the angle of the least root",
+            "cosine of three times the angle of the largest root",
             Dimension.NONE,
-            max(
-                number(-1),
-                min(number(1), middle.over(max(spread.times(sqrt(spread)), number(1e-15))))),
+            max(number(-1), min(one, middle.over(spread.times(sqrt(spread))))),
             CUBIC);
-    Expression angle = angleOf(cosine, sqrt(number(1).minus(cosine.pow(2)))).over(3);
+    Expression angle = angleOf(cosine, sqrt(one.minus(cosine.pow(2)))).over(3);
     return p.step(
-        "F_e",
-        "least elastic buckling stress of the member, coupled",
+        "F_e_yzT",
+        "elastic buckling stress, both axes with torsion",
         Dimension.STRESS,
-        scale.times(square.over(3).negated().minus(sqrt(spread).times(2).times(cos(angle)))),
+        scale.over(sqrt(spread).times(2).times(cos(angle)).minus(square.over(3))),
         CUBIC);
   }
 }

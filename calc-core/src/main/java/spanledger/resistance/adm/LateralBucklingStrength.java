@@ -1,5 +1,6 @@
 package spanledger.resistance.adm;
 
+import static spanledger.procedure.Formulas.atMost;
 import static spanledger.procedure.Formulas.choose;
 import static spanledger.procedure.Formulas.less;
 import static spanledger.procedure.Formulas.min;
@@ -7,7 +8,6 @@ import static spanledger.procedure.Formulas.number;
 import static spanledger.procedure.Formulas.pi;
 import static spanledger.procedure.Formulas.sqrt;
 
-import spanledger.procedure.Domain;
 import spanledger.procedure.Expression;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Reference;
@@ -19,8 +19,8 @@ import spanledger.quantity.Dimension;
  * moments at hand.
  *
  * <p>Inputs M_y, M_y_max, M_y_A, M_y_B, M_y_C, C_b_dec, load, z_g, z_j, P_e_z, K_T, E, C_c; W_c,
- * M_np, M_n, M_u and F_e_fl for both signs of M_y, marked _pos and _neg; φ_b, Ω_b. Steps C_b, U,
- * M_e, λ_LT, M_mb, M_int, M_ny, M_c_y.
+ * M_np, M_n, M_u and F_e_fl for both signs of M_y, marked _pos and _neg; I_y, I_z, φ_b, Ω_b. Steps
+ * C_b, U, M_e, λ_LT, M_mb, M_int, M_ny, M_c_y.
  */
 public final class LateralBucklingStrength {
 
@@ -40,7 +40,7 @@ public final class LateralBucklingStrength {
         Procedure.named("adm-lateral-buckling", "Lateral buckling, Aluminum Design Manual");
     Reference moment = p.input("M_y", "bending moment about y", Dimension.MOMENT);
     Reference factor = MomentDiagram.write(p, Source.fromMemory(WORK, "F.4.1"));
-    Reference elastic = elasticMoment(p, new Side(moment), factor);
+    Reference elastic = ElasticLateralMoment.write(p, new Side(moment), factor, LATERAL);
     Reference modulus = Symbols.modulus(p);
     Reference end = Symbols.ratio(p, "C_c", "slenderness where the elastic range begins");
     Side side = new Side(moment);
@@ -58,6 +58,8 @@ public final class LateralBucklingStrength {
             "elastic buckling stress of the compressed elements",
             Dimension.STRESS,
             SIDE);
+    Reference momentY = Symbols.secondMoment(p, "I_y", "second moment of area about y");
+    Reference momentZ = Symbols.secondMoment(p, "I_z", "second moment of area about z");
     Factors bending = Factors.inputs(p, "b", "bending");
 
     Expression stiffness = pi().pow(2).times(modulus).times(compressed);
@@ -71,14 +73,17 @@ public final class LateralBucklingStrength {
     Reference member =
         p.step(
             "M_mb",
-            "nominal strength, lateral-torsional buckling",
+            "nominal strength, lateral-torsional buckling; none where y is not the stiffer axis",
             Dimension.MOMENT,
             choose(
-                less(slenderness, end),
-                yielding
-                    .times(number(1).minus(slenderness.over(end)))
-                    .plus(stiffness.times(slenderness).over(end.pow(3))),
-                stiffness.over(slenderness.pow(2))),
+                atMost(momentY, momentZ.times(1.001)),
+                yielding,
+                choose(
+                    less(slenderness, end),
+                    yielding
+                        .times(number(1).minus(slenderness.over(end)))
+                        .plus(stiffness.times(slenderness).over(end.pow(3))),
+                    stiffness.over(slenderness.pow(2)))),
             LATERAL);
     Expression wave = pi().pow(2).times(modulus).over(slenderness.pow(2));
     Reference both =
@@ -107,48 +112,5 @@ public final class LateralBucklingStrength {
         min(bending.applied(least), torn),
         DESIGN);
     return p.build();
-  }
-
-  private static Reference elasticMoment(Procedure.Builder p, Side side, Reference factor) {
-    Reference across = Symbols.flag(p, "load", "loads act across the member between restraints");
-    Reference height =
-        p.input(
-            "z_g",
-            "load above the shear centre, positive where it pushes towards it",
-            Dimension.LENGTH);
-    Reference asymmetry =
-        p.input(
-            "z_j", "asymmetry, positive if the side of larger z is the larger", Dimension.LENGTH);
-    Reference euler =
-        p.input("P_e_z", "elastic buckling force about z", Dimension.FORCE, Domain.POSITIVE);
-    Reference twist =
-        p.input("K_T", "elastic resistance to twist", Dimension.FLEXURAL_RIGIDITY, Domain.POSITIVE);
-    Reference first =
-        p.step(
-            "C_1",
-            "factor on the height of the load",
-            Dimension.NONE,
-            choose(Symbols.is(across), factor.times(0.41), number(0)),
-            LATERAL);
-    Reference second =
-        p.step(
-            "C_2",
-            "factor on the asymmetry",
-            Dimension.NONE,
-            choose(Symbols.is(across), factor.times(0.47), number(1)),
-            LATERAL);
-    Reference offset =
-        p.step(
-            "U",
-            "help (positive) or harm of asymmetry and load height",
-            Dimension.LENGTH,
-            second.times(side.of(asymmetry.negated(), asymmetry)).minus(first.times(height)),
-            LATERAL);
-    return p.step(
-        "M_e",
-        "elastic lateral-torsional buckling moment, uniform moment",
-        Dimension.MOMENT,
-        euler.times(offset.plus(sqrt(offset.pow(2).plus(twist.over(euler))))),
-        LATERAL);
   }
 }

@@ -13,7 +13,7 @@ import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 
 /** The factor for the distribution of moment between lateral restraints. */
-final class MomentDiagram {
+public final class MomentDiagram {
 
   private MomentDiagram() {}
 
@@ -22,7 +22,7 @@ final class MomentDiagram {
    *
    * @return C_b
    */
-  static Reference write(Procedure.Builder p, Source source) {
+  public static Reference write(Procedure.Builder p, Source source) {
     Reference most =
         p.input(
             "M_y_max",

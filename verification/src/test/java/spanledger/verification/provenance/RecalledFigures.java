@@ -19,6 +19,7 @@ import spanledger.action.CombinationTemplate;
 import spanledger.action.Figure;
 import spanledger.action.RuleSet;
 import spanledger.material.Alloy;
+import spanledger.material.TemperStrengths;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Step;
 import spanledger.provenance.Confidence;
@@ -28,6 +29,7 @@ import spanledger.tables.AlloyTables;
 import spanledger.tables.CombinationTables;
 import spanledger.tables.MemberRuleTables;
 import spanledger.tables.RuleTables;
+import spanledger.tables.TemperTables;
 
 /** Every figure and formula that is marked as recalled from memory, as lists in Markdown. */
 final class RecalledFigures {
@@ -108,6 +110,14 @@ final class RecalledFigures {
                       alloy.designation()));
       if (alloy.note().contains(RECALLED)) {
         put(alloys, "note: " + alloy.note(), alloy.designation());
+      }
+    }
+    for (TemperStrengths temper : TemperTables.standard().rows()) {
+      if (isRecalled(temper.source())) {
+        put(
+            alloys,
+            "compressive yield, coefficients, " + temper.source().citation(),
+            temper.designation());
       }
     }
     alloys.forEach((what, names) -> item(what + " *Rows:* " + String.join(", ", names)));

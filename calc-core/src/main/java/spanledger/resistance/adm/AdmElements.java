@@ -1,0 +1,115 @@
+package spanledger.resistance.adm;
+
+import spanledger.procedure.CompiledProcedure;
+import spanledger.procedure.Procedure;
+import spanledger.procedure.Reference;
+import spanledger.provenance.Source;
+import spanledger.quantity.Dimension;
+import spanledger.resistance.member.Feed;
+import spanledger.resistance.member.Figured;
+import spanledger.resistance.member.Working;
+import spanledger.section.plate.Plate;
+
+/** Strengths of elements by the Aluminum Design Manual 2020. */
+final class AdmElements implements LocalBuckling.Strengths {
+
+  /** What stocky parts bear. Input F_cy; steps F_0_c, F_0_b. */
+  static final Procedure STOCKY = stocky();
+
+  private static final CompiledProcedure STOCKY_RUN = STOCKY.compile();
+  private static final CompiledProcedure UNIFORM = UniformElement.PROCEDURE.compile();
+  private static final CompiledProcedure ROUND = RoundElement.COMPRESSION.compile();
+  private static final CompiledProcedure ROUND_BENT = RoundElement.BENDING.compile();
+  private static final CompiledProcedure BENT = BentElement.BOTH_EDGES.compile();
+  private static final CompiledProcedure BENT_TIP = BentElement.FREE_TIP.compile();
+
+  private final MemberInputs inputs;
+  private final Working stocky;
+
+  /**
+   * @param inputs with the buckling constants of the metal
+   */
+  AdmElements(MemberInputs inputs, String label) {
+    this.inputs = inputs;
+    stocky = inputs.row(STOCKY_RUN, label).run();
+  }
+
+  private static Procedure stocky() {
+    Procedure.Builder p =
+        Procedure.named("adm-stocky", "Strength of stocky parts, Aluminum Design Manual");
+    Reference yield = Symbols.compressionYield(p);
+    String work = "Aluminum Design Manual 2020";
+    p.step(
+        "F_0_c", "of a column", Dimension.STRESS, yield.times(1), Source.fromMemory(work, "E.4"));
+    p.step(
+        "F_0_b",
+        "of the outermost fibre of a beam",
+        Dimension.STRESS,
+        yield.times(1.5),
+        Source.fromMemory(work, "F.2"));
+    return p.build();
+  }
+
+  /** The row of stocky parts. */
+  Working stockyRow() {
+    return stocky;
+  }
+
+  @Override
+  public Feed stockyColumn() {
+    return stocky.feed("F_0_c");
+  }
+
+  @Override
+  public Feed stockyBeam() {
+    return stocky.feed("F_0_b");
+  }
+
+  @Override
+  public Working of(SectionElement element, boolean column, String label) {
+    return switch (element.loading()) {
+      case UNIFORM ->
+          flat(UNIFORM, element, label)
+              .given("edges", MemberInputs.choice(element.edges(), "how the wall is held"))
+              .given("post", post(element, column))
+              .run();
+      case BENT ->
+          flat(BENT, element, label)
+              .given(
+                  "c_c",
+                  inputs.section(element.near(), element.plate().name() + ", compressed edge"))
+              .given("c_o", inputs.section(element.far(), element.plate().name() + ", other edge"))
+              .run();
+      case BENT_TIP -> flat(BENT_TIP, element, label).run();
+      case CURVED -> round(ROUND, element, label);
+      case ROUND -> round(column ? ROUND : ROUND_BENT, element, label);
+    };
+  }
+
+  private Figured post(SectionElement element, boolean column) {
+    boolean symmetric = inputs.member().section().doublySymmetric();
+    boolean counts = !column || symmetric || element.edges() == 2;
+    return MemberInputs.choice(
+        counts ? 1 : 0,
+        counts
+            ? "post-buckling strength counts"
+            : "outstand of a column that is not doubly symmetric");
+  }
+
+  private Working.Feeding flat(CompiledProcedure procedure, SectionElement element, String label) {
+    Plate plate = element.plate();
+    return inputs
+        .row(procedure, label)
+        .given("b", inputs.section(plate.width(), plate.name() + ", width"))
+        .given("t", inputs.section(plate.thickness(), plate.name() + ", thickness"));
+  }
+
+  private Working round(CompiledProcedure procedure, SectionElement element, String label) {
+    Plate plate = element.plate();
+    return inputs
+        .row(procedure, label)
+        .given("R_b", inputs.section(element.radius(), plate.name() + ", radius to mid-thickness"))
+        .given("t", inputs.section(plate.thickness(), plate.name() + ", thickness"))
+        .run();
+  }
+}
