@@ -36,7 +36,7 @@ public record Tables(
     RuleTables.ruleSets().forEach(set -> rules.put(set.id(), set));
     Map<String, CombinationSet> combinations = new TreeMap<>();
     CombinationTables.sets().forEach(set -> combinations.put(set.id(), set));
-    return new Tables(AlloyTables.standard(), rules, combinations, Map.of());
+    return new Tables(AlloyTables.standard(), rules, combinations, MemberCodes.shipped());
   }
 
   /**
