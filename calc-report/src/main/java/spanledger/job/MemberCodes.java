@@ -23,10 +23,14 @@ final class MemberCodes {
     Function<CodeFigures, MemberCode> adm = figures -> new AdmMemberCode(figures, tempers);
     Map<String, Function<CodeFigures, MemberCode>> codes =
         Map.of(
-            "en-1999-1-1", En1999::new,
-            "adm-2020-lrfd", adm,
-            "adm-2020-asd", adm,
-            "as-nzs-1664.1", figures -> new AsNzsMemberCode(figures, tempers));
+            "en-1999-1-1",
+            En1999::new,
+            "adm-2020-lrfd",
+            adm,
+            "adm-2020-asd",
+            adm,
+            "as-nzs-1664.1",
+            figures -> new AsNzsMemberCode(figures, tempers));
     Map<String, MemberCodeChoice> choices = new TreeMap<>();
     codes.forEach(
         (id, code) -> choices.put(id, new MemberCodeChoice(MemberRuleTables.figures(id), code)));

@@ -24,6 +24,11 @@ class DocumentedExamplesTest {
   }
 
   @Test
+  void tempers() throws IOException {
+    assertThat(TemperTables.read("example", example("\"compressiveYield\"")).rows()).hasSize(1);
+  }
+
+  @Test
   void ruleSet() throws IOException {
     assertThat(RuleTables.read("example", example("\"railDirections\"")).figures()).hasSize(1);
   }

@@ -124,6 +124,25 @@ class ShippedTablesTest {
             });
   }
 
+  /** Extrusions yield in compression as in tension (Aluminum Design Manual, from memory). */
+  @Test
+  void everyTemperBelongsToAnAlloyRowAndYieldsAlike() {
+    assertThat(TemperTables.standard().rows())
+        .hasSize(9)
+        .allSatisfy(
+            temper -> {
+              assertSound(temper.source());
+              assertThat(AlloyTables.standard().rows())
+                  .anySatisfy(
+                      alloy -> {
+                        assertThat(TemperTables.standard().find(alloy)).contains(temper);
+                        assertThat(temper.compressiveYield()).isEqualTo(alloy.proofStrength());
+                        assertThat(temper.weldedCompressiveYield())
+                            .hasValue(alloy.heatAffected().orElseThrow().proofStrength());
+                      });
+            });
+  }
+
   @Test
   void ruleSetsAreFoundById() {
     assertThat(RuleTables.ruleSets())
