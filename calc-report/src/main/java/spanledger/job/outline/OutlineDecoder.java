@@ -1,5 +1,6 @@
 package spanledger.job.outline;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,9 +32,16 @@ final class OutlineDecoder {
   private static final Similarity UNMOVED = Similarity.shift(0, 0);
 
   private final Reading reading;
+  private final Path directory;
 
-  OutlineDecoder(Reading reading) {
+  /**
+   * A decoder.
+   *
+   * @param directory where paths in the file begin
+   */
+  OutlineDecoder(Reading reading, Path directory) {
     this.reading = reading;
+    this.directory = directory;
   }
 
   /**
@@ -92,6 +100,9 @@ final class OutlineDecoder {
                     new PlateCorrectionDecoder(reading, lengths)
                         .decode(p, recognised, move.orElse(UNMOVED)))
             .orElse(PlateCorrections.NONE);
+    if (recognised.isEmpty() && sound.size() > 1) {
+      fields.find("plates").ifPresent(this::refusePlates);
+    }
     Optional<String> together = together(fields, pieces);
     if (!complete || name.isEmpty() || source.isEmpty() || move.isEmpty() || overlap(pieces)) {
       return Optional.empty();
@@ -117,11 +128,20 @@ final class OutlineDecoder {
 
   private List<Piece> pieces(Fields fields, Lengths lengths) {
     PartDecoder decoder = new PartDecoder(reading, lengths);
+    List<Piece> pieces = new ArrayList<>();
     Optional<Located> parts = fields.find("parts");
+    Optional<Located> drawing = fields.find("drawing");
+    if (drawing.isPresent()) {
+      List<Outline> drawn = new DrawingDecoder(reading, lengths, directory).decode(drawing.get());
+      for (Outline outline : drawn) {
+        String name = drawn.size() == 1 ? "" : String.valueOf(pieces.size() + 1);
+        pieces.add(new Piece(name, drawing.get(), Optional.of(outline)));
+      }
+      return pieces;
+    }
     if (parts.isEmpty()) {
       return List.of(new Piece("", fields.object(), decoder.decode(fields)));
     }
-    List<Piece> pieces = new ArrayList<>();
     for (Located.Entry entry : reading.named(parts.get())) {
       Optional<Outline> outline =
           reading
@@ -146,7 +166,7 @@ final class OutlineDecoder {
     if (composite.isEmpty()) {
       if (pieces.size() > 1) {
         reading.error(
-            fields.find("parts").orElse(fields.object()),
+            fields.find("parts").or(() -> fields.find("drawing")).orElse(fields.object()),
             pieces.size() + " parts, and nothing about whether they act together",
             "\"composite\" with \"together\" true or false, and \"by\": who says so",
             "add it; parts act together only if they cannot slip on each other");
@@ -164,6 +184,16 @@ final class OutlineDecoder {
             .orElse(false);
     Optional<String> by = read.get().requireText("by").map(LocatedText::text);
     return acting ? by : Optional.empty();
+  }
+
+  private void refusePlates(Located plates) {
+    if (reading.isFree(plates)) {
+      reading.error(
+          plates,
+          "corrections of plates for a section of several parts",
+          "corrections for a section of one part",
+          "remove them; plates of several parts are not recognised");
+    }
   }
 
   private boolean overlap(List<Piece> pieces) {

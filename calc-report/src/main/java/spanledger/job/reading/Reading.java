@@ -61,6 +61,11 @@ public final class Reading {
     return List.of();
   }
 
+  /** Whether nothing was reported yet at the place of a value. */
+  public boolean isFree(Located value) {
+    return !log.hasReported(value.place());
+  }
+
   /** Notes a value that could not be used and that the schema is to report. */
   public void gap(Pointer pointer) {
     gaps.add(pointer);

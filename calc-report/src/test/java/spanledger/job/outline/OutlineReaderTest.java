@@ -159,10 +159,11 @@ class OutlineReaderTest {
   @Test
   void decodersAskForExactlyTheKeysOfTheSchema() {
     Map<String, Set<String>> asked = new TreeMap<>();
-    for (String name : new String[] {"slotted-beam.json", "two-bars.json", "changed-plates.json"}) {
+    for (String name :
+        new String[] {"slotted-beam.json", "two-bars.json", "changed-plates.json", "drawn.json"}) {
       ProblemLog log = new ProblemLog(name);
       Reading reading = new Reading(log);
-      new OutlineDecoder(reading)
+      new OutlineDecoder(reading, Outlines.path("."))
           .decode(JsonTreeReader.read(Outlines.resource(name), log).orElseThrow());
       reading
           .asked()

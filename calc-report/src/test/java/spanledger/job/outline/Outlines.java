@@ -36,6 +36,6 @@ final class Outlines {
   }
 
   static ReadOutline read(String text) {
-    return READER.read(new JobFile(text, "0".repeat(64)), new ProblemLog(FILE));
+    return READER.read(new JobFile(text, "0".repeat(64)), path("."), new ProblemLog(FILE));
   }
 }

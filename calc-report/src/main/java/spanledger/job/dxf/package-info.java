@@ -1,0 +1,5 @@
+/** Outlines from drawings in DXF (ASCII). */
+@NullMarked
+package spanledger.job.dxf;
+
+import org.jspecify.annotations.NullMarked;
