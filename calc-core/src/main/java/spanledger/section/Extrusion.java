@@ -2,6 +2,7 @@ package spanledger.section;
 
 import java.util.List;
 import java.util.Optional;
+import spanledger.provenance.Source;
 import spanledger.section.feature.Feature;
 import spanledger.section.outline.InvalidOutlineException;
 import spanledger.section.outline.Outline;
@@ -10,6 +11,7 @@ import spanledger.section.outline.PartOverlaps;
 import spanledger.section.outline.PlaneProperties;
 import spanledger.section.plate.PlateCorrections;
 import spanledger.section.plate.Plates;
+import spanledger.section.warping.FieldProperties;
 import spanledger.section.warping.FieldSolver;
 
 /**
@@ -113,6 +115,16 @@ public record Extrusion(
    * @throws spanledger.section.mesh.MeshingException if details are too fine to mesh
    */
   public OutlineShape shape(FieldSolver solver) {
-    return new OutlineShape(outline(), plates, solver.solve(outline()), features);
+    return shape(solver.solve(outline()));
+  }
+
+  /**
+   * The shape for analysis.
+   *
+   * @param field what the finite elements found for the outline
+   * @throws IllegalStateException if there are several pieces
+   */
+  public OutlineShape shape(FieldProperties field) {
+    return new OutlineShape(outline(), plates, field, features, Source.declared(source));
   }
 }

@@ -3,6 +3,7 @@ package spanledger.section;
 import java.util.List;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Procedure;
+import spanledger.provenance.Source;
 import spanledger.section.feature.Feature;
 import spanledger.section.outline.AreaIntegrals;
 import spanledger.section.outline.BendingModuli;
@@ -12,6 +13,7 @@ import spanledger.section.outline.PlaneProperties;
 import spanledger.section.outline.Point;
 import spanledger.section.outline.WallThickness;
 import spanledger.section.plate.Plate;
+import spanledger.section.plate.PlateKind;
 import spanledger.section.plate.Plates;
 import spanledger.section.warping.FieldProperties;
 import spanledger.section.warping.FieldSolver;
@@ -31,10 +33,13 @@ import spanledger.section.warping.FieldSolver;
  * @param plates its plates, recognised or the user's
  * @param field what the finite elements found for the outline
  * @param features its named features, for joints
+ * @param source where the outline comes from
  */
 public record OutlineShape(
-    Outline outline, Plates plates, FieldProperties field, List<Feature> features)
+    Outline outline, Plates plates, FieldProperties field, List<Feature> features, Source source)
     implements Shape {
+
+  private static final Source UNSAID = Source.declared("the outline");
 
   private static final String KIND = "outline";
 
@@ -52,7 +57,7 @@ public record OutlineShape(
 
   /** An outline without named features. */
   public OutlineShape(Outline outline, Plates plates, FieldProperties field) {
-    this(outline, plates, field, List.of());
+    this(outline, plates, field, List.of(), UNSAID);
   }
 
   /**
@@ -66,7 +71,22 @@ public record OutlineShape(
 
   /** The same section with plates that the user corrected. */
   public OutlineShape withPlates(Plates corrected) {
-    return new OutlineShape(outline, corrected, field, features);
+    return new OutlineShape(outline, corrected, field, features, source);
+  }
+
+  /** The same section from another source. */
+  public OutlineShape from(Source other) {
+    return new OutlineShape(outline, plates, field, features, other);
+  }
+
+  /** Whether the outline encloses a hollow. */
+  public boolean isHollow() {
+    return !outline.holes().isEmpty();
+  }
+
+  /** Whether the outline is a round tube and nothing else. */
+  public boolean isRoundTube() {
+    return plates.plates().size() == 1 && plates.plates().get(0).kind() == PlateKind.ROUND;
   }
 
   @Override

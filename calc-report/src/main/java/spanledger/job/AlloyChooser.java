@@ -9,6 +9,7 @@ import spanledger.job.source.Quoted;
 import spanledger.material.Alloy;
 import spanledger.material.AlloyTable;
 import spanledger.material.ProductForm;
+import spanledger.section.OutlineShape;
 import spanledger.section.PropertyRow;
 import spanledger.section.RectangularHollow;
 import spanledger.section.RoundHollow;
@@ -89,6 +90,9 @@ final class AlloyChooser {
     }
     if (shape instanceof SolidRectangle || shape instanceof SolidRound) {
       return Optional.of(ProductForm.ROD_OR_BAR);
+    }
+    if (shape instanceof OutlineShape outline && outline.isHollow()) {
+      return Optional.of(outline.isRoundTube() ? ProductForm.TUBE : ProductForm.HOLLOW_PROFILE);
     }
     return shape instanceof PropertyRow ? Optional.empty() : Optional.of(ProductForm.OPEN_PROFILE);
   }

@@ -24,11 +24,13 @@ final class JobDecoder {
 
   private final Reading reading;
   private final Tables tables;
+  private final SolvedOutlines solved;
   private final String sha256;
 
-  JobDecoder(Reading reading, Tables tables, String sha256) {
+  JobDecoder(Reading reading, Tables tables, SolvedOutlines solved, String sha256) {
     this.reading = reading;
     this.tables = tables;
+    this.solved = solved;
     this.sha256 = sha256;
   }
 
@@ -49,7 +51,7 @@ final class JobDecoder {
         fields.require("combinations").flatMap(rulesDecoder::combinations);
     List<FigureOverride> overrides =
         fields.find("overrides").map(o -> rulesDecoder.overrides(o, rules)).orElse(List.of());
-    Structure structure = Structure.decode(fields, reading, tables);
+    Structure structure = Structure.decode(fields, reading, tables, solved);
     FrameChecks checks = new FrameChecks(reading, structure);
     Frame frame = structure.frame(checks);
     Names<Surface> surfaces = new Names<>(reading, "surface");

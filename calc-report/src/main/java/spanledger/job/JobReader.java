@@ -15,6 +15,7 @@ import spanledger.job.source.Located;
 public final class JobReader {
 
   private final Tables tables;
+  private final SolvedOutlines solved = new SolvedOutlines();
   private final PublishedSchema schema = PublishedSchema.job();
 
   /**
@@ -37,7 +38,7 @@ public final class JobReader {
   public ReadJob read(Path path) {
     ProblemLog log = new ProblemLog(path.toString());
     Optional<JobFile> file = JobFile.load(path, log);
-    return file.map(loaded -> read(loaded, log, new Reading(log)))
+    return file.map(loaded -> read(loaded, log, new Reading(log, Reading.directoryOf(path))))
         .orElseGet(() -> new ReadJob.Refused(log.inOrder()));
   }
 
@@ -47,7 +48,7 @@ public final class JobReader {
     if (root.isEmpty()) {
       return new ReadJob.Refused(log.inOrder());
     }
-    Optional<Job> job = new JobDecoder(reading, tables, file.sha256()).decode(root.get());
+    Optional<Job> job = new JobDecoder(reading, tables, solved, file.sha256()).decode(root.get());
     schema.report(root.get(), log);
     if (log.hasErrors()) {
       return new ReadJob.Refused(log.inOrder());

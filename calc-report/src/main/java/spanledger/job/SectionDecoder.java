@@ -82,9 +82,11 @@ final class SectionDecoder {
   private static final double GREATEST_SIZE = 5000;
 
   private final Reading reading;
+  private final SolvedOutlines solved;
 
-  SectionDecoder(Reading reading) {
+  SectionDecoder(Reading reading, SolvedOutlines solved) {
     this.reading = reading;
+    this.solved = solved;
   }
 
   Names<Section> decode(Located sections) {
@@ -104,6 +106,9 @@ final class SectionDecoder {
   }
 
   private Optional<Shape> shape(Located value) {
+    if (value instanceof Located.LocatedObject object && object.find("outline").isPresent()) {
+      return new OutlineSectionDecoder(reading, solved).decode(value);
+    }
     Optional<Form> form =
         value instanceof Located.LocatedObject object
             ? object.find("shape").map(Located.Entry::value).flatMap(this::form)

@@ -30,11 +30,11 @@ record Structure(
     Names<Support> supports) {
 
   /** Decodes the parts in the order in which they refer to each other. */
-  static Structure decode(Fields fields, Reading reading, Tables tables) {
+  static Structure decode(Fields fields, Reading reading, Tables tables, SolvedOutlines solved) {
     Names<Section> sections =
         fields
             .require("sections")
-            .map(new SectionDecoder(reading)::decode)
+            .map(new SectionDecoder(reading, solved)::decode)
             .orElse(new Names<>(reading, "section"));
     Names<MaterialChoice> materials =
         fields

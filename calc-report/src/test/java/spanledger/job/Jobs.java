@@ -26,7 +26,12 @@ final class Jobs {
 
   /** A file beside these tests as text. */
   static String resource(String name) {
-    return text(root().resolve("calc-report/src/test/resources/spanledger/job").resolve(name));
+    return text(beside().resolve(name));
+  }
+
+  /** The directory of the files beside these tests, where paths in their job files begin. */
+  static Path beside() {
+    return root().resolve("calc-report/src/test/resources/spanledger/job");
   }
 
   static Path root() {
@@ -53,6 +58,6 @@ final class Jobs {
 
   private static ReadJob read(JobReader reader, String text) {
     ProblemLog log = new ProblemLog(FILE);
-    return reader.read(new JobFile(text, "0".repeat(64)), log, new Reading(log));
+    return reader.read(new JobFile(text, "0".repeat(64)), log, new Reading(log, beside()));
   }
 }

@@ -46,7 +46,7 @@ class SchemaAgreementTest {
     Map<String, Set<String>> asked = new TreeMap<>();
     for (String text : List.of(COMPLETE, ASSEMBLY)) {
       ProblemLog log = new ProblemLog("complete.json");
-      Reading reading = new Reading(log);
+      Reading reading = new Reading(log, Jobs.beside());
       new JobReader(SmallTables.tables()).read(new JobFile(text, ""), log, reading);
       reading
           .asked()

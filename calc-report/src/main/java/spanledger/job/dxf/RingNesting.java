@@ -27,7 +27,7 @@ final class RingNesting {
 
     boolean encloses(Filled other) {
       Point inside = other.chain.ring().edges().get(0).at(0.5);
-      return other != this && filled.encloses(inside);
+      return !other.equals(this) && filled.encloses(inside);
     }
 
     double area() {

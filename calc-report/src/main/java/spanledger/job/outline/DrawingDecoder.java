@@ -23,17 +23,10 @@ final class DrawingDecoder {
 
   private final Reading reading;
   private final Lengths lengths;
-  private final Path directory;
 
-  /**
-   * A decoder.
-   *
-   * @param directory where paths in the file begin
-   */
-  DrawingDecoder(Reading reading, Lengths lengths, Path directory) {
+  DrawingDecoder(Reading reading, Lengths lengths) {
     this.reading = reading;
     this.lengths = lengths;
-    this.directory = directory;
   }
 
   /** The pieces of the drawing; none if there are faults, which are reported. */
@@ -69,7 +62,7 @@ final class DrawingDecoder {
   private List<Outline> read(LocatedText file, DxfOptions options) {
     Path path;
     try {
-      path = directory.resolve(file.text());
+      path = reading.directory().resolve(file.text());
     } catch (InvalidPathException e) {
       reading.error(file, Quoted.text(file.text()), "the path of a drawing", "correct the path");
       return List.of();

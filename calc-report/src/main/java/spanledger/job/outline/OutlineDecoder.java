@@ -1,6 +1,5 @@
 package spanledger.job.outline;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,16 +31,9 @@ final class OutlineDecoder {
   private static final Similarity UNMOVED = Similarity.shift(0, 0);
 
   private final Reading reading;
-  private final Path directory;
 
-  /**
-   * A decoder.
-   *
-   * @param directory where paths in the file begin
-   */
-  OutlineDecoder(Reading reading, Path directory) {
+  OutlineDecoder(Reading reading) {
     this.reading = reading;
-    this.directory = directory;
   }
 
   /**
@@ -132,7 +124,7 @@ final class OutlineDecoder {
     Optional<Located> parts = fields.find("parts");
     Optional<Located> drawing = fields.find("drawing");
     if (drawing.isPresent()) {
-      List<Outline> drawn = new DrawingDecoder(reading, lengths, directory).decode(drawing.get());
+      List<Outline> drawn = new DrawingDecoder(reading, lengths).decode(drawing.get());
       for (Outline outline : drawn) {
         String name = drawn.size() == 1 ? "" : String.valueOf(pieces.size() + 1);
         pieces.add(new Piece(name, drawing.get(), Optional.of(outline)));

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import spanledger.job.dxf.DxfOptions;
@@ -21,6 +22,9 @@ import spanledger.section.outline.Outline;
 
 /** Reads outline files and finds all that is wrong with them in one pass. */
 public final class OutlineReader {
+
+  /** Units of drawings, mm. */
+  public static final Map<String, Double> UNITS = OutlineDecoder.UNITS;
 
   private final PublishedSchema schema = PublishedSchema.outline();
 
@@ -53,19 +57,13 @@ public final class OutlineReader {
     }
     Optional<JobFile> file =
         JobFile.load(path, "an outline file", "see docs/outline-file.md for its form", log);
-    return file.map(loaded -> read(loaded, directory(path), log))
+    return file.map(loaded -> read(loaded, Reading.directoryOf(path), log))
         .orElseGet(() -> new ReadOutline.Refused(log.inOrder()));
   }
 
   /** Whether a file is taken for a drawing, by the end of its name. */
   public static boolean isDrawing(Path path) {
     return path.toString().toLowerCase(Locale.ROOT).endsWith(".dxf");
-  }
-
-  /** The directory of a file. */
-  private static Path directory(Path path) {
-    Path parent = path.getParent();
-    return parent == null ? Path.of("") : parent;
   }
 
   private static ReadOutline drawing(Path path, DxfOptions options, ProblemLog log) {
@@ -109,8 +107,8 @@ public final class OutlineReader {
    */
   public Optional<Extrusion> decode(Located value, Path directory, ProblemLog log) {
     int before = log.errors();
-    Reading reading = new Reading(log);
-    Optional<Extrusion> extrusion = new OutlineDecoder(reading, directory).decode(value);
+    Reading reading = new Reading(log, directory);
+    Optional<Extrusion> extrusion = new OutlineDecoder(reading).decode(value);
     schema.report(value, log);
     if (log.errors() > before) {
       return Optional.empty();

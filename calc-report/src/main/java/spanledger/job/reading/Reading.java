@@ -1,5 +1,6 @@
 package spanledger.job.reading;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,12 +25,35 @@ import spanledger.job.source.Located.LocatedObject;
 public final class Reading {
 
   private final ProblemLog log;
+  private final Path directory;
   private final Map<String, Set<String>> asked = new TreeMap<>();
   private final List<Fields> objects = new ArrayList<>();
   private final Set<Pointer> gaps = new TreeSet<>();
 
+  /** The reading of a file without a directory. */
   public Reading(ProblemLog log) {
+    this(log, Path.of(""));
+  }
+
+  /**
+   * The reading of a file.
+   *
+   * @param directory where paths in the file begin
+   */
+  public Reading(ProblemLog log, Path directory) {
     this.log = log;
+    this.directory = directory;
+  }
+
+  /** The directory of a file, where paths in it begin. */
+  public static Path directoryOf(Path file) {
+    Path parent = file.getParent();
+    return parent == null ? Path.of("") : parent;
+  }
+
+  /** Where paths in the file begin. */
+  public Path directory() {
+    return directory;
   }
 
   /** The log that all decoders of the file report to. */

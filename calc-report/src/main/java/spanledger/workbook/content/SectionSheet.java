@@ -11,8 +11,10 @@ import spanledger.job.Job;
 import spanledger.material.Alloy;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
+import spanledger.section.OutlineShape;
 import spanledger.section.PropertyRow;
 import spanledger.section.Section;
+import spanledger.section.Shape;
 import spanledger.workbook.layout.Column;
 import spanledger.workbook.layout.DataCells;
 import spanledger.workbook.layout.DataTable;
@@ -65,7 +67,7 @@ final class SectionSheet {
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (Section section : same) {
       List<InputCell> inputs = new ArrayList<>();
-      Source source = section.shape() instanceof PropertyRow row ? row.source() : JOB;
+      Source source = source(section.shape());
       for (double value : section.shape().inputs()) {
         inputs.add(InputCell.literal(value, source));
       }
@@ -81,6 +83,13 @@ final class SectionSheet {
     for (int i = 0; i < same.size(); i++) {
       sections.put(same.get(i).name(), new Place(cells, i));
     }
+  }
+
+  private static Source source(Shape shape) {
+    if (shape instanceof PropertyRow row) {
+      return row.source();
+    }
+    return shape instanceof OutlineShape outline ? outline.source() : JOB;
   }
 
   private static String capitalised(String words) {

@@ -162,8 +162,8 @@ class OutlineReaderTest {
     for (String name :
         new String[] {"slotted-beam.json", "two-bars.json", "changed-plates.json", "drawn.json"}) {
       ProblemLog log = new ProblemLog(name);
-      Reading reading = new Reading(log);
-      new OutlineDecoder(reading, Outlines.path("."))
+      Reading reading = new Reading(log, Outlines.path("."));
+      new OutlineDecoder(reading)
           .decode(JsonTreeReader.read(Outlines.resource(name), log).orElseThrow());
       reading
           .asked()
