@@ -13,6 +13,10 @@ final class Clause {
   /** What follows from elastic beams. */
   static final Source BEAM = Source.derived("Elastic bending and torsion of beams");
 
+  /** What follows from elastic struts of second order. */
+  static final Source SECOND_ORDER =
+      Source.derived("Elastic strut of second order (docs/theory/resistance-en1999.md)");
+
   private Clause() {}
 
   /** A clause as recalled. */

@@ -3,6 +3,7 @@ package spanledger.resistance.en1999;
 import static spanledger.procedure.Formulas.atMost;
 import static spanledger.procedure.Formulas.choose;
 import static spanledger.procedure.Formulas.greater;
+import static spanledger.procedure.Formulas.max;
 import static spanledger.procedure.Formulas.min;
 import static spanledger.procedure.Formulas.number;
 import static spanledger.procedure.Formulas.pi;
@@ -83,6 +84,16 @@ final class FlexuralBuckling {
                 choose(greater(classB, number(0.5)), weldedB, weldedA),
                 number(1)),
             Clause.of("6.3.1.1(2), Table 6.5"));
+    Reference factor =
+        p.step("κχ", "both reductions", kappa.times(chi.reduction()), Clause.of("6.3.1.1"));
+    p.step(
+        "μ",
+        "moment of the bow that the buckling curve stands for, per M_Rd where N is N_Rd",
+        number(1)
+            .over(factor)
+            .minus(number(1))
+            .times(max(number(0), number(1).minus(factor.times(slenderness.pow(2))))),
+        Clause.SECOND_ORDER);
     p.step(
         "N_b_Rd",
         "buckling resistance",

@@ -51,11 +51,12 @@ final class MemberAtCut {
     Reference ltUp = part(p, "χ_LT_pos", "lateral-torsional reduction, M_y > 0");
     Reference ltDown = part(p, "χ_LT_neg", "lateral-torsional reduction, M_y < 0");
     Reference open = p.yes("o", "open");
-    Reference xiYc = p.factor("ξ_yc", "exponent, buckling about y");
-    Reference etaC = p.factor("η_c", "exponent, buckling about z");
-    Reference xiZc = p.factor("ξ_zc", "exponent of the moment about z");
-    Reference gammaC = p.factor("γ_c", "exponent of the moment about y");
-    Reference psiC = p.factor("ψ_c", "exponent, hollow and solid");
+    Reference exponent = p.factor("e_c", "exponent of buckling and of the moment about z");
+    Reference squash =
+        p.positive("N_Rd", "resistance without buckling of the member", Dimension.FORCE);
+    Reference partial = p.yieldFactor();
+    SecondOrder.Axis secondY = SecondOrder.inputs(p, "y");
+    SecondOrder.Axis secondZ = SecondOrder.inputs(p, "z");
 
     Expression noForce = Steps.zero(Dimension.FORCE);
     Expression noMoment = Steps.zero(Dimension.MOMENT);
@@ -106,25 +107,31 @@ final class MemberAtCut {
         p.step(
             "η_4",
             "open: buckling about y with its moment",
-            forceY.pow(xiYc).plus(aboutY),
+            forceY.pow(exponent).plus(aboutY),
             Clause.of("6.3.3.1, eq. 6.59"));
     Reference bendsZ =
         p.step(
             "η_5",
             "open: buckling in the other modes with both moments",
             forceZ
-                .pow(etaC)
-                .plus(aboutY.over(lateral.times(alongL)).pow(gammaC))
-                .plus(aboutZ.pow(xiZc)),
+                .pow(exponent)
+                .plus(aboutY.over(lateral.times(alongL)))
+                .plus(aboutZ.pow(exponent)),
             Clause.of("6.3.3.2, eq. 6.63; without lateral-torsional buckling eq. 6.60"));
     Reference closed =
         p.step(
             "η_6",
             "hollow or solid",
             max(forceY, forceZ)
-                .pow(psiC)
+                .pow(exponent)
                 .plus(Interaction.ofMoments(aboutY.over(lateral.times(alongL)), aboutZ)),
             Clause.of("6.3.3.1, eq. 6.62; M_y with lateral-torsional buckling besides"));
+    SecondOrder.steps(
+        p,
+        new SecondOrder.Cut(compression, squash, partial, omega, aboutY, aboutZ, placeY, placeZ),
+        open,
+        secondY,
+        secondZ);
     p.step(
         "η_member",
         "buckling with moments",

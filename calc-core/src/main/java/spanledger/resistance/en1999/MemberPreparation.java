@@ -133,7 +133,12 @@ final class MemberPreparation {
         .from(found.strong(), "N_b_y", "N_b_Rd")
         .from(found.weak(), "N_b_z", "N_b_Rd")
         .from(found.twisting(), "N_b_T", "N_b_Rd")
-        .same(exponents, "χ_y", "χ_zT", "ξ_yc", "η_c", "ξ_zc", "γ_c", "ψ_c")
+        .same(exponents, "χ_y", "χ_zT", "e_c", "N_Rd")
+        .given("γ_M1", inputs.figures().figured(Figures.YIELDING))
+        .from(found.strong(), "N_cr_y", "N_cr")
+        .from(found.strong(), "μ_y", "μ")
+        .from(found.weak(), "N_cr_z", "N_cr")
+        .from(found.weak(), "μ_z", "μ")
         .with("e_y", shift(compressed, y ? "e_Ny" : "e_Nz"))
         .with("e_z", shift(compressed, y ? "e_Nz" : "e_Ny"))
         .from(of(y ? Bending.Y_POSITIVE : Bending.Z_POSITIVE), "M_y_Rd_pos", "M_Rd")
@@ -148,7 +153,8 @@ final class MemberPreparation {
             new Use("η_bz", "flexural buckling about the weaker axis", "6.3.1"),
             new Use("η_bT", "torsional-flexural buckling", "6.3.1.4"),
             new Use("η_LT", "lateral-torsional buckling", "6.3.2"),
-            new Use("η_member", "buckling with bending", "6.3.3"));
+            new Use("η_member", "buckling with bending", "6.3.3"),
+            new Use("η_second", "buckling with bending by second-order theory", ""));
   }
 
   private Feed shift(EffectiveSections.Compressed compressed, String symbol) {

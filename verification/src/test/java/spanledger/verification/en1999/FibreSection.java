@@ -1,0 +1,94 @@
+package spanledger.verification.en1999;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * A section as layers across the axis of bending, elastic and perfectly plastic; compression and
+ * the curvature that compresses positive v are positive.
+ */
+final class FibreSection {
+
+  private static final int LAYERS = 30;
+  private static final int POINTS = 200;
+
+  private final double modulus;
+  private final double strength;
+  private final List<double[]> layers = new ArrayList<>();
+  private double area;
+  private double depth;
+
+  FibreSection(double modulus, double strength) {
+    this.modulus = modulus;
+    this.strength = strength;
+  }
+
+  /** Adds a rectangle between two levels. */
+  FibreSection add(double width, double from, double to) {
+    double height = (to - from) / LAYERS;
+    for (int i = 0; i < LAYERS; i++) {
+      layers.add(new double[] {from + (i + 0.5) * height, width * height});
+    }
+    area += width * (to - from);
+    depth = Math.max(depth, Math.max(Math.abs(from), Math.abs(to)));
+    return this;
+  }
+
+  double squash() {
+    return area * strength;
+  }
+
+  private double stress(double strain) {
+    return Math.max(-strength, Math.min(strength, modulus * strain));
+  }
+
+  private double force(double strain, double curvature) {
+    double sum = 0;
+    for (double[] layer : layers) {
+      sum += stress(strain + curvature * layer[0]) * layer[1];
+    }
+    return sum;
+  }
+
+  private double moment(double strain, double curvature) {
+    double sum = 0;
+    for (double[] layer : layers) {
+      sum += stress(strain + curvature * layer[0]) * layer[1] * layer[0];
+    }
+    return sum;
+  }
+
+  /** The moment at a curvature under an axial force. */
+  double moment(double force, double curvature, BrentSolver solver) {
+    double reach = strength / modulus + Math.abs(curvature) * depth;
+    double strain = solver.solve(200, e -> force(e, curvature) - force, -reach, reach);
+    return moment(strain, curvature);
+  }
+
+  /** The full plastic moment under an axial force. */
+  double plasticMoment(double force) {
+    return moment(force, 1000 * strength / modulus / depth, new BrentSolver(1e-13));
+  }
+
+  /**
+   * The curvature for each moment of at least 0 under an axial force; at most thirty times that of
+   * first yield, where the moment has long been the plastic one.
+   */
+  UnivariateFunction curvature(double force) {
+    BrentSolver solver = new BrentSolver(1e-13);
+    double[] moments = new double[POINTS + 1];
+    double[] curvatures = new double[POINTS + 1];
+    double yield = strength / modulus / depth;
+    for (int i = 1; i <= POINTS; i++) {
+      double part = (double) i / POINTS;
+      curvatures[i] = yield * 30 * part * part;
+      moments[i] =
+          Math.max(moment(force, curvatures[i], solver), moments[i - 1] * (1 + 1e-12) + 1e-9);
+    }
+    UnivariateFunction inverse = new LinearInterpolator().interpolate(moments, curvatures);
+    return m -> m >= moments[POINTS] ? curvatures[POINTS] : inverse.value(Math.max(m, 0));
+  }
+}
