@@ -98,25 +98,25 @@ final class CaseBuilder {
   }
 
   MovingLoad floorPoint() {
-    List<MovingLoad.Lane> lanes = new ArrayList<>();
+    List<LoadPath> paths = new ArrayList<>();
     for (Member member : frame.members()) {
       if (member.role() == MemberRole.FLOOR) {
-        frame.segmentsOf(member).forEach(s -> lanes.add(new MovingLoad.Lane(s, Vector.DOWN)));
+        frame.segmentsOf(member).forEach(s -> paths.add(LoadPath.of(s, Vector.DOWN)));
       }
     }
-    return new MovingLoad("floor point", rules.figure(RuleSet.FLOOR_POINT), lanes);
+    return new MovingLoad("floor point", rules.figure(RuleSet.FLOOR_POINT), paths);
   }
 
   MovingLoad railPoint(String name, Figure figure, List<Rail> rails, RailDirection direction) {
-    List<MovingLoad.Lane> lanes = new ArrayList<>();
+    List<LoadPath> paths = new ArrayList<>();
     for (Rail rail : rails) {
       for (Member member : rail.members()) {
         for (Segment segment : frame.segmentsOf(member)) {
-          lanes.add(new MovingLoad.Lane(segment, railDirection(rail, segment, direction)));
+          paths.add(LoadPath.of(segment, railDirection(rail, segment, direction)));
         }
       }
     }
-    return new MovingLoad(name + " " + direction.words(), figure, lanes);
+    return new MovingLoad(name + " " + direction.words(), figure, paths);
   }
 
   /**

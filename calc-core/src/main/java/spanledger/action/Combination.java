@@ -4,18 +4,43 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A combination of load cases, possibly with one load that may stand anywhere.
+ * A combination of load cases, possibly with free parts that may be absent one by one and with one
+ * load that may stand anywhere.
  *
  * @param name unique in its job
  * @param template the rule it follows
- * @param terms the cases that take part
+ * @param terms the cases that always take part
+ * @param options free parts: each acts or is absent, whichever is worse for an effect
  * @param moving the load that may stand anywhere, if any
  */
 public record Combination(
-    String name, CombinationTemplate template, List<Term> terms, Optional<MovingTerm> moving) {
+    String name,
+    CombinationTemplate template,
+    List<Term> terms,
+    List<Option> options,
+    Optional<MovingTerm> moving) {
 
   public Combination {
     terms = List.copyOf(terms);
+    options = List.copyOf(options);
+  }
+
+  /** A combination without free parts. */
+  public Combination(
+      String name, CombinationTemplate template, List<Term> terms, Optional<MovingTerm> moving) {
+    this(name, template, terms, List.of(), moving);
+  }
+
+  /**
+   * Cases that act together or are absent together.
+   *
+   * @param words what is loaded, for example a bay of a floor
+   * @param terms the cases, at least one
+   */
+  public record Option(String words, List<Term> terms) {
+    public Option {
+      terms = List.copyOf(terms);
+    }
   }
 
   /**

@@ -23,6 +23,14 @@ public sealed interface LoadOrigin {
   record Given(String what) implements LoadOrigin {}
 
   /**
+   * A force of the rule set or of the job, spread evenly over a length of a load path.
+   *
+   * @param what the name of the figure
+   * @param length mm
+   */
+  record Patch(String what, double length) implements LoadOrigin {}
+
+  /**
    * A level force that stands for a frame out of plumb: a fraction of a vertical load.
    *
    * @param fraction level force per vertical force

@@ -1,38 +1,48 @@
 package spanledger.action;
 
 import java.util.List;
-import spanledger.frame.Segment;
-import spanledger.frame.Vector;
 
 /**
- * A force that may stand anywhere on some segments.
+ * A load that may stand anywhere along some paths, on one of them at a time.
  *
  * @param name unique in its job
- * @param figure the figure that gives its size, N
- * @param lanes where it may stand, each with the direction in which it acts there
+ * @param figure the figure that gives the size of each force, N
+ * @param footprint its parts
+ * @param paths where it may stand
  */
-public record MovingLoad(String name, Figure figure, List<Lane> lanes) {
+public record MovingLoad(String name, Figure figure, Footprint footprint, List<LoadPath> paths) {
 
   public MovingLoad {
-    lanes = List.copyOf(lanes);
+    paths = List.copyOf(paths);
+  }
+
+  /** A single force. */
+  public MovingLoad(String name, Figure figure, List<LoadPath> paths) {
+    this(name, figure, new Footprint.Point(), paths);
   }
 
   /**
-   * A segment on which the load may stand.
+   * The load standing on a path.
    *
-   * @param segment the segment
-   * @param direction the direction in which the load acts there, global, of length 1
+   * @param at mm along the path: the place of a single force, the middle of a patch, the foremost
+   *     force of a train
+   * @return what it puts on the segments
    */
-  public record Lane(Segment segment, Vector direction) {}
+  public List<SegmentLoad> placed(LoadPath path, double at) {
+    return path.placed(footprint, at, figure.id(), figure.value());
+  }
 
-  /** The load standing on a lane, {@code at} mm from the segment's start. */
-  public SegmentLoad.Point placed(Lane lane, double at) {
-    return new SegmentLoad.Point(
-        lane.segment(),
-        LoadAxes.GLOBAL,
-        lane.direction(),
-        new LoadOrigin.Given(figure.id()),
-        figure.value(),
-        at);
+  /** The first place on a path, mm along it. */
+  public double first(LoadPath path) {
+    return footprint instanceof Footprint.Patch patch
+        ? Math.min(patch.length(), path.length()) / 2
+        : 0;
+  }
+
+  /** The last place on a path, mm along it. */
+  public double last(LoadPath path) {
+    return footprint instanceof Footprint.Patch
+        ? path.length() - first(path)
+        : path.length() + footprint.reach();
   }
 }

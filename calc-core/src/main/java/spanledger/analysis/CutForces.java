@@ -100,6 +100,18 @@ final class CutForces {
     }
   }
 
+  /** What the forces at end 1 alone give at a cut; {@code end} is six from {@code at} on. */
+  static void linear(double x, double[] end, int at, double[] into) {
+    for (int i = 0; i < FORCES; i++) {
+      double sum = 0;
+      for (int j = 0; j < FORCES; j++) {
+        double atStart = AT_START[i * FORCES + j];
+        sum += (atStart + x * (AT_ONE[i * FORCES + j] - atStart)) * end[at + j];
+      }
+      into[i] = sum;
+    }
+  }
+
   /**
    * Deflections from the chord by the procedure.
    *

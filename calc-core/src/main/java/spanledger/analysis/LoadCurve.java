@@ -17,7 +17,7 @@ final class LoadCurve {
   private static final double[] NO_END_FORCES = new double[CutForces.FORCES];
 
   /** Places closer than this share of the length count as one. */
-  private static final double SAME_PLACE = 1e-9;
+  private static final double SAME_PLACE = 1e-12;
 
   private final double[] breaks;
   private final double[] coefficients;
@@ -84,6 +84,15 @@ final class LoadCurve {
       return curves[0];
     }
     double[] coefficients = new double[PER_PIECE * (breaks.length - 1)];
+    if (breaks.length == 2) {
+      for (int i = 0; i < curves.length; i++) {
+        double[] own = curves[i].coefficients;
+        for (int k = 0; k < own.length; k++) {
+          coefficients[k] += factors[i] * own[k];
+        }
+      }
+      return new LoadCurve(breaks, coefficients);
+    }
     for (int i = 0; i < curves.length; i++) {
       if (curves[i].coefficients.length > 0 && factors[i] != 0) {
         curves[i].addTo(breaks, coefficients, factors[i]);
@@ -130,6 +139,64 @@ final class LoadCurve {
         into[to + 3] += factor * scale * scale * scale * c3;
       }
     }
+  }
+
+  /**
+   * How far each force departs from the straight line between neighbouring cuts, at most: what
+   * bends within a piece, and what jumps or kinks between pieces.
+   */
+  void departures(double[] cuts, double[] into) {
+    Arrays.fill(into, 0);
+    if (coefficients.length == 0) {
+      return;
+    }
+    for (int f = 0; f < into.length; f++) {
+      for (int cut = 0; cut + 1 < cuts.length; cut++) {
+        into[f] = Math.max(into[f], departure(f, cuts[cut], cuts[cut + 1]));
+      }
+    }
+  }
+
+  private double departure(int force, double from, double to) {
+    double low = value(force, from, Side.AFTER);
+    double high = value(force, to, Side.BEFORE);
+    double greatest = 0;
+    for (int piece = 0; piece < pieces(); piece++) {
+      double start = Math.max(from, breaks[piece]);
+      double end = Math.min(to, breaks[piece + 1]);
+      if (end > start) {
+        // A polynomial lies in the hull of its control points.
+        double span = breaks[piece + 1] - breaks[piece];
+        double t = (start - breaks[piece]) / span;
+        double s = (end - start) / span;
+        int at = PER_PIECE * piece + TERMS * force;
+        double c0 = coefficients[at];
+        double c1 = coefficients[at + 1];
+        double c2 = coefficients[at + 2];
+        double c3 = coefficients[at + 3];
+        double b0 = c0 + t * (c1 + t * (c2 + t * c3));
+        double d1 = s * (c1 + t * (2 * c2 + t * 3 * c3));
+        double d2 = s * s * (c2 + t * 3 * c3);
+        double d3 = s * s * s * c3;
+        double[] control = {b0, b0 + d1 / 3, b0 + 2 * d1 / 3 + d2 / 3, b0 + d1 + d2 + d3};
+        for (int k = 0; k < control.length; k++) {
+          double x = start + (end - start) * k / 3;
+          double line = low + (high - low) * (x - from) / (to - from);
+          greatest = Math.max(greatest, Math.abs(control[k] - line));
+        }
+      }
+    }
+    return greatest;
+  }
+
+  private double value(int force, double x, Side side) {
+    int piece = pieceAt(x, side);
+    double t = (x - breaks[piece]) / (breaks[piece + 1] - breaks[piece]);
+    double sum = 0;
+    for (int k = TERMS - 1; k >= 0; k--) {
+      sum = sum * t + coefficient(piece, force, k);
+    }
+    return sum;
   }
 
   /** How many pieces. */

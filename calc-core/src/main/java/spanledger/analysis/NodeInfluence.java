@@ -4,14 +4,16 @@ import spanledger.frame.Freedom;
 import spanledger.frame.Node;
 
 /**
- * How the whole frame moves under each unit force and unit moment on one node. Immutable.
+ * What each unit force and unit moment on one node does to the whole frame. Immutable.
  *
- * <p>It takes 36 numbers per node of the frame; drop it when no lane near its node is left.
+ * <p>It takes 36 numbers per node and per segment of the frame; drop it when no lane near its node
+ * is left.
  */
 public final class NodeInfluence {
 
   private final Node node;
   private final double[][] movements;
+  private final double[][] startForces;
 
   /** Solves for the six unit loads on a node. */
   public NodeInfluence(FrameAnalysis analysis, Node node) {
@@ -21,6 +23,15 @@ public final class NodeInfluence {
     for (Freedom freedom : Freedom.values()) {
       analysis.solveUnit(node, freedom, movements[freedom.ordinal()], work);
     }
+    startForces = new double[6][6 * analysis.models().size()];
+    double[] ends = new double[SegmentModel.ENDS];
+    for (SegmentModel model : analysis.models()) {
+      int[] nodes = analysis.ends(model.segment());
+      for (int freedom = 0; freedom < 6; freedom++) {
+        SegmentModel.gather(movements[freedom], nodes[0], nodes[1], ends);
+        model.startForces(ends, startForces[freedom], 6 * model.segment().index());
+      }
+    }
   }
 
   /** The loaded node. */
@@ -29,7 +40,15 @@ public final class NodeInfluence {
   }
 
   /** Movements under the unit load of one freedom, six per node; not to be modified. */
-  double[] movements(int freedom) {
+  public double[] movements(int freedom) {
     return movements[freedom];
+  }
+
+  /**
+   * Forces at end 1 of every segment under the unit load of one freedom, six per segment; not to be
+   * modified.
+   */
+  public double[] startForces(int freedom) {
+    return startForces[freedom];
   }
 }

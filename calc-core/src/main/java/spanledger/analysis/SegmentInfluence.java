@@ -1,6 +1,8 @@
 package spanledger.analysis;
 
+import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import spanledger.action.SegmentLoad;
 import spanledger.frame.Segment;
 
@@ -14,9 +16,8 @@ public final class SegmentInfluence {
 
   private final FrameAnalysis analysis;
   private final SegmentModel loaded;
-  private final double[][] movementByNodeLoad;
-  private final double[][] endForceByNodeLoad;
-  private final LoadCurve[] unloaded;
+  private final NodeInfluence first;
+  private final NodeInfluence second;
 
   /**
    * Prepares one segment to be loaded.
@@ -29,6 +30,8 @@ public final class SegmentInfluence {
       FrameAnalysis analysis, Segment segment, NodeInfluence first, NodeInfluence second) {
     this.analysis = analysis;
     this.loaded = analysis.model(segment);
+    this.first = first;
+    this.second = second;
     if (!first.node().equals(segment.first()) || !second.node().equals(segment.second())) {
       throw new IllegalArgumentException(
           "Member "
@@ -39,36 +42,50 @@ public final class SegmentInfluence {
               + second.node().name()
               + ".");
     }
-    int count = analysis.models().size();
-    movementByNodeLoad = new double[count][];
-    endForceByNodeLoad = new double[count][];
-    unloaded = new LoadCurve[count];
-    for (SegmentModel model : analysis.models()) {
-      int s = model.segment().index();
-      movementByNodeLoad[s] = gathered(model, first, second);
-      endForceByNodeLoad[s] = model.startForces(movementByNodeLoad[s]);
-      unloaded[s] = LoadCurve.none(model.length());
-    }
-  }
-
-  /** 12 movements of the segment's nodes by 12 unit loads. */
-  private double[] gathered(SegmentModel model, NodeInfluence first, NodeInfluence second) {
-    double[] matrix = new double[SegmentModel.ENDS * SegmentModel.ENDS];
-    int[] ends = analysis.ends(model.segment());
-    for (int load = 0; load < SegmentModel.ENDS; load++) {
-      double[] movements = load < 6 ? first.movements(load) : second.movements(load - 6);
-      for (int end = 0; end < 2; end++) {
-        for (int i = 0; i < 6; i++) {
-          matrix[(6 * end + i) * SegmentModel.ENDS + load] = movements[6 * ends[end] + i];
-        }
-      }
-    }
-    return matrix;
   }
 
   /** The segment that is loaded. */
   public Segment segment() {
     return loaded.segment();
+  }
+
+  /**
+   * Adds the forces at end 1 of a segment under forces on the two nodes of the loaded segment.
+   *
+   * @param onNodes 12, as {@link Placed#onNodes}
+   * @param target index of the segment
+   * @param into six from {@code at} on, added to
+   */
+  public void addStartForces(double[] onNodes, int target, double[] into, int at) {
+    for (int load = 0; load < SegmentModel.ENDS; load++) {
+      double force = onNodes[load];
+      if (force != 0) {
+        double[] unit = load < 6 ? first.startForces(load) : second.startForces(load - 6);
+        for (int i = 0; i < 6; i++) {
+          into[at + i] += force * unit[6 * target + i];
+        }
+      }
+    }
+  }
+
+  /**
+   * Adds the movements of some nodes under forces on the two nodes of the loaded segment.
+   *
+   * @param onNodes 12, as {@link Placed#onNodes}
+   * @param from first entry, of six per node
+   * @param count how many entries
+   * @param into {@code count} from {@code at} on, added to
+   */
+  public void addMovements(double[] onNodes, int from, int count, double[] into, int at) {
+    for (int load = 0; load < SegmentModel.ENDS; load++) {
+      double force = onNodes[load];
+      if (force != 0) {
+        double[] unit = load < 6 ? first.movements(load) : second.movements(load - 6);
+        for (int i = 0; i < count; i++) {
+          into[at + i] += force * unit[from + i];
+        }
+      }
+    }
   }
 
   /**
@@ -93,6 +110,7 @@ public final class SegmentInfluence {
     private final LocalLoad load;
     private final double[] fixedEndForces = new double[SegmentModel.ENDS];
     private final double[] onNodes = new double[SegmentModel.ENDS];
+    private @Nullable SegmentResponse held;
 
     private Placed(LocalLoad load) {
       this.load = load;
@@ -105,36 +123,49 @@ public final class SegmentInfluence {
       }
     }
 
-    /** What the load does along any segment. */
-    public SegmentResponse response(Segment target) {
-      int s = target.index();
-      double[] movements = product(movementByNodeLoad[s], new double[SegmentModel.ENDS]);
-      double[] end = product(endForceByNodeLoad[s], new double[CutForces.FORCES]);
-      if (s != loaded.segment().index()) {
-        return new SegmentResponse(
-            analysis.models().get(s), movements, end, unloaded[s], new LocalLoad[0], new double[0]);
-      }
-      for (int i = 0; i < end.length; i++) {
-        end[i] += fixedEndForces[i];
-      }
-      return new SegmentResponse(
-          loaded,
-          movements,
-          end,
-          LoadCurve.of(List.of(load), loaded.length()),
-          new LocalLoad[] {load},
-          new double[] {1});
+    /**
+     * What the load hands to the two nodes of its segment if they stay where they are; 12, global,
+     * not to be modified.
+     */
+    public double[] onNodes() {
+      return onNodes;
     }
 
-    private double[] product(double[] matrix, double[] into) {
-      for (int row = 0; row < into.length; row++) {
-        double sum = 0;
-        for (int column = 0; column < onNodes.length; column++) {
-          sum += matrix[row * onNodes.length + column] * onNodes[column];
-        }
-        into[row] = sum;
+    /** The influence of the loaded segment. */
+    public SegmentInfluence influence() {
+      return SegmentInfluence.this;
+    }
+
+    /** The load in the axes of its segment. */
+    public LocalLoad load() {
+      return load;
+    }
+
+    /** What the load does along its own segment while the nodes stay where they are. */
+    public SegmentResponse held() {
+      SegmentResponse known = held;
+      if (known == null) {
+        known =
+            new SegmentResponse(
+                loaded,
+                Arrays.copyOf(fixedEndForces, CutForces.FORCES),
+                LoadCurve.of(List.of(load), loaded.length()),
+                new LocalLoad[] {load},
+                new double[] {1});
+        held = known;
       }
-      return into;
+      return known;
+    }
+
+    /** What the load does along any segment. */
+    public SegmentResponse response(Segment target) {
+      double[] start = new double[CutForces.FORCES];
+      addStartForces(onNodes, target.index(), start, 0);
+      SegmentResponse alone =
+          target.index() == loaded.segment().index()
+              ? held()
+              : SegmentResponse.none(analysis, target);
+      return alone.plusStartForces(start, 0, 1);
     }
   }
 }

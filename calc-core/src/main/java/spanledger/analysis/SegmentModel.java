@@ -35,6 +35,7 @@ public final class SegmentModel {
   private final double[] nodeForceByMovement;
   private final double[] chordByMovement;
   private final double[] armMomentByTurn;
+  private final double[] startForceByMovement;
 
   /**
    * Evaluates the procedures for a segment.
@@ -62,6 +63,7 @@ public final class SegmentModel {
     nodeForceByMovement = congruent();
     chordByMovement = matrices.chordByMovement(geometry);
     armMomentByTurn = matrices.armMomentByTurn(geometry);
+    startForceByMovement = product(endForceByDeformation, ENDS / 2, deformationByMovement);
   }
 
   private Vector axis(String local) {
@@ -171,14 +173,30 @@ public final class SegmentModel {
   }
 
   /**
-   * Forces at end 1, one column per column of movements.
+   * Forces at end 1 of the segment without load.
    *
-   * @param movements 12 x 12, row by row, not modified
-   * @return 6 x 12, row by row
+   * @param movements 12, not modified
+   * @param into six from {@code at} on, overwritten
    */
-  double[] startForces(double[] movements) {
-    double[] deformations = product(deformationByMovement, DEFORMATIONS, movements);
-    return product(endForceByDeformation, ENDS / 2, deformations);
+  public void startForces(double[] movements, double[] into, int at) {
+    for (int i = 0; i < ENDS / 2; i++) {
+      double sum = 0;
+      for (int j = 0; j < ENDS; j++) {
+        sum += startForceByMovement[i * ENDS + j] * movements[j];
+      }
+      into[at + i] = sum;
+    }
+  }
+
+  /**
+   * Internal forces that the forces at end 1 alone cause at a cut.
+   *
+   * @param x mm from the segment's start
+   * @param startForces six from {@code at} on, not modified
+   * @param into N, V_y, V_z, T, M_y, M_z; overwritten
+   */
+  public void cutForces(double x, double[] startForces, int at, double[] into) {
+    CutForces.linear(x, startForces, at, into);
   }
 
   private static double[] product(double[] left, int rows, double[] right) {
@@ -218,7 +236,7 @@ public final class SegmentModel {
   }
 
   /** Entry of the 12 x 12 stiffness between movements and node forces. */
-  double stiffness(int row, int column) {
+  public double stiffness(int row, int column) {
     return nodeForceByMovement[row * ENDS + column];
   }
 

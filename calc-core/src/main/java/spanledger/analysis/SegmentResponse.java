@@ -21,7 +21,6 @@ public final class SegmentResponse {
   private static final int MOMENT_Z = 5;
 
   private final SegmentModel model;
-  private final double[] movements;
   private final double[] end;
   private final double[] start = new double[CutForces.FORCES];
   private final double[] slope = new double[CutForces.FORCES];
@@ -32,18 +31,15 @@ public final class SegmentResponse {
   /**
    * Puts a response together.
    *
-   * @param movements 12, kept
    * @param end forces at end 1, 6, kept
    */
   SegmentResponse(
       SegmentModel model,
-      double[] movements,
       double[] end,
       LoadCurve curve,
       LocalLoad[] loads,
       double[] loadFactors) {
     this.model = model;
-    this.movements = movements;
     this.end = end;
     this.curve = curve;
     this.loads = loads;
@@ -59,11 +55,21 @@ public final class SegmentResponse {
     Arrays.fill(factors, 1);
     return new SegmentResponse(
         model,
-        result.movements(segment),
         Arrays.copyOf(result.endForces(segment), CutForces.FORCES),
         LoadCurve.of(loads, model.length()),
         loads.toArray(LocalLoad[]::new),
         factors);
+  }
+
+  /** No load at all. */
+  public static SegmentResponse none(FrameAnalysis analysis, Segment segment) {
+    SegmentModel model = analysis.model(segment);
+    return new SegmentResponse(
+        model,
+        new double[CutForces.FORCES],
+        LoadCurve.none(model.length()),
+        new LocalLoad[0],
+        new double[0]);
   }
 
   /**
@@ -75,13 +81,12 @@ public final class SegmentResponse {
    */
   public static SegmentResponse sum(List<SegmentResponse> parts, double[] factors) {
     SegmentModel model = parts.get(0).model;
-    double[] movements = new double[SegmentModel.ENDS];
     double[] end = new double[CutForces.FORCES];
     LoadCurve[] curves = new LoadCurve[parts.size()];
     int loadCount = 0;
     for (int i = 0; i < curves.length; i++) {
       SegmentResponse part = parts.get(i);
-      if (!part.model.segment().equals(model.segment())) {
+      if (part.model != model && !part.model.segment().equals(model.segment())) {
         throw new IllegalArgumentException(
             "Responses of members "
                 + model.segment().name()
@@ -91,9 +96,6 @@ public final class SegmentResponse {
       }
       curves[i] = part.curve;
       loadCount += part.loads.length;
-      for (int k = 0; k < movements.length; k++) {
-        movements[k] += factors[i] * part.movements[k];
-      }
       for (int k = 0; k < end.length; k++) {
         end[k] += factors[i] * part.end[k];
       }
@@ -108,8 +110,20 @@ public final class SegmentResponse {
         loadFactors[filled++] = factors[i] * part.loadFactors[k];
       }
     }
-    return new SegmentResponse(
-        model, movements, end, LoadCurve.sum(curves, factors), loads, loadFactors);
+    return new SegmentResponse(model, end, LoadCurve.sum(curves, factors), loads, loadFactors);
+  }
+
+  /**
+   * This with other forces at end 1 added, as loads elsewhere cause.
+   *
+   * @param endForces six from {@code at} on, not modified
+   */
+  public SegmentResponse plusStartForces(double[] endForces, int at, double factor) {
+    double[] sum = end.clone();
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] += factor * endForces[at + i];
+    }
+    return new SegmentResponse(model, sum, curve, loads, loadFactors);
   }
 
   /** This with another response of the same segment added. */
@@ -120,11 +134,6 @@ public final class SegmentResponse {
   /** The mechanics of the segment. */
   public SegmentModel model() {
     return model;
-  }
-
-  /** The 12 movements of the nodes, as a new array. */
-  public double[] movements() {
-    return movements.clone();
   }
 
   /** The six forces at end 1, as a new array. */
@@ -199,6 +208,11 @@ public final class SegmentResponse {
     return moments;
   }
 
+  /** Whether no load acts on the segment itself. */
+  public boolean isUnloaded() {
+    return loads.length == 0;
+  }
+
   /**
    * Where loads begin, end or stand, in order, with both ends of the segment, mm. Forces may jump
    * here: look at both sides.
@@ -212,16 +226,32 @@ public final class SegmentResponse {
   }
 
   /**
-   * Every place where N/A ± M_y/W_y ± M_z/W_z may be greatest or least, whatever the signs: the
-   * breaks, and the turning points between them. In order, mm.
+   * The greatest part of each internal force that is not linear between cuts, for bounds: with it
+   * added, a force between two neighbouring cuts does not exceed the greater of those at them.
+   *
+   * @param cuts in order from 0 to the length, mm
+   * @param into N, V_y, V_z, T, M_y, M_z; not negative; overwritten
+   */
+  public void departures(double[] cuts, double[] into) {
+    curve.departures(cuts, into);
+  }
+
+  /**
+   * Every place where N/A ± M_y/W_y ± M_z/W_z, with or without N, may be greatest or least,
+   * whatever the signs: the breaks, and the turning points between them. In order, mm; the same
+   * place may come twice.
    *
    * @param area A, mm²
    * @param modulusY W_y, mm³
    * @param modulusZ W_z, mm³
    */
   public double[] candidateStations(double area, double modulusY, double modulusZ) {
-    return new StationSearch(this)
-        .turningPoints(AXIAL, 1 / area, MOMENT_Y, 1 / modulusY, MOMENT_Z, 1 / modulusZ);
+    StationSearch search = new StationSearch(this);
+    search.addTurningPoints(MOMENT_Y, 1 / modulusY, MOMENT_Z, 1 / modulusZ, AXIAL, 0);
+    if (search.changes(AXIAL)) {
+      search.addTurningPoints(AXIAL, 1 / area, MOMENT_Y, 1 / modulusY, MOMENT_Z, 1 / modulusZ);
+    }
+    return search.finished();
   }
 
   /**
@@ -229,7 +259,9 @@ public final class SegmentResponse {
    * (The torque does not change along a segment.)
    */
   public double[] shearStations(double areaY, double areaZ) {
-    return new StationSearch(this).turningPoints(SHEAR_Y, 1 / areaY, SHEAR_Z, 1 / areaZ, AXIAL, 0);
+    StationSearch search = new StationSearch(this);
+    search.addTurningPoints(SHEAR_Y, 1 / areaY, SHEAR_Z, 1 / areaZ, AXIAL, 0);
+    return search.finished();
   }
 
   /**

@@ -33,26 +33,43 @@ final class StationSearch {
     return finished();
   }
 
-  /** Of {@code a·share ± b·share ± c·share} for all signs; the shares are not negative. */
-  double[] turningPoints(int a, double ofA, int b, double ofB, int c, double ofC) {
-    double[] total = new double[3];
+  /** Adds those of {@code a·share ± b·share ± c·share} for all signs; shares are not negative. */
+  void addTurningPoints(int a, double ofA, int b, double ofB, int c, double ofC) {
+    found = Arrays.copyOf(found, found.length + 9 * curve.pieces());
     for (int piece = 0; piece < curve.pieces(); piece++) {
       found[count++] = curve.breakAt(piece);
       int from = count;
-      for (int signs = 0; signs < 4; signs++) {
+      for (int signs = 0; signs < (ofC == 0 ? 2 : 4); signs++) {
         double signedB = (signs & 1) == 0 ? ofB : -ofB;
         double signedC = (signs & 2) == 0 ? ofC : -ofC;
-        for (int k = 0; k < 3; k++) {
-          total[k] =
-              ofA * slope(piece, a, k)
-                  + signedB * slope(piece, b, k)
-                  + signedC * slope(piece, c, k);
-        }
-        count = PolynomialRoots.quadratic(total[0], total[1], total[2], found, count);
+        count =
+            PolynomialRoots.quadratic(
+                ofA * slope(piece, a, 0)
+                    + signedB * slope(piece, b, 0)
+                    + signedC * slope(piece, c, 0),
+                ofA * slope(piece, a, 1)
+                    + signedB * slope(piece, b, 1)
+                    + signedC * slope(piece, c, 1),
+                ofA * slope(piece, a, 2)
+                    + signedB * slope(piece, b, 2)
+                    + signedC * slope(piece, c, 2),
+                found,
+                count);
       }
       place(piece, from);
     }
-    return finished();
+  }
+
+  /** Whether an internal force changes between the places where it may jump. */
+  boolean changes(int force) {
+    for (int piece = 0; piece < curve.pieces(); piece++) {
+      for (int k = 0; k < 3; k++) {
+        if (slope(piece, force, k) != 0) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Of anything that is of at most the fifth degree between breaks. */
@@ -95,7 +112,8 @@ final class StationSearch {
     }
   }
 
-  private double[] finished() {
+  /** All that were added, in order, with the ends. */
+  double[] finished() {
     found[count++] = curve.breakAt(curve.pieces());
     found = Arrays.copyOf(found, count);
     Arrays.sort(found);

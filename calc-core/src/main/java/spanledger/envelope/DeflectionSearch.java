@@ -1,19 +1,14 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.PriorityQueue;
-import java.util.Set;
-import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
-import spanledger.action.MovingLoad;
 import spanledger.action.Rail;
-import spanledger.analysis.WeightedLoad;
-import spanledger.frame.Frame;
+import spanledger.analysis.SegmentInfluence;
+import spanledger.analysis.SegmentResponse;
 import spanledger.frame.Member;
 import spanledger.frame.MemberRole;
 import spanledger.frame.Segment;
@@ -23,37 +18,45 @@ import spanledger.frame.Vector;
  * Finds the worst deflection of floor members from the line between their ends, their farthest
  * level movement, and the farthest movement of rails and posts, under serviceability combinations.
  *
- * <p>Cuts are tried at quarters of every segment; the worst is then refined to a few millimetres,
- * and so are the places of moving loads.
+ * <p>At one cut a deflection is a linear effect, so its worst is exact. Cuts are quarters of every
+ * segment first; then the cut moves to where the deflection peaks in the worst state, as often as
+ * that makes it worse.
  */
 final class DeflectionSearch {
 
-  /** How near to the worst found a place must come to be worked out and refined. */
-  static final double NEAR = 0.95;
-
-  private static final double[] CUTS = {0, 0.25, 0.5, 0.75, 1};
-
+  private static final double[] CUTS = {0.25, 0.5, 0.75, 1};
+  private static final int ROUNDS = 4;
   private static final Vector ALONG_X = new Vector(1, 0, 0);
   private static final Vector ALONG_Y = new Vector(0, 1, 0);
 
-  private final Responses responses;
-  private final Frame frame;
-  private final LanePlaces places;
-  private final MemberDeflection deflection;
-  private final List<DeflectionTarget> targets = new ArrayList<>();
+  /** What is looked for, and the worst found so far. */
+  private static final class Goal {
+    final Member member;
+    final DeflectionFinding.Kind kind;
+    final Vector direction;
+    double worst = -1;
+    @Nullable Instance instance;
+    @Nullable Station station;
 
-  DeflectionSearch(Responses responses, List<Rail> rails, LanePlaces places) {
+    Goal(Member member, DeflectionFinding.Kind kind, Vector direction) {
+      this.member = member;
+      this.kind = kind;
+      this.direction = direction;
+    }
+  }
+
+  private final Responses responses;
+  private final List<Goal> goals = new ArrayList<>();
+
+  DeflectionSearch(Responses responses, List<Rail> rails) {
     this.responses = responses;
-    this.frame = responses.frame();
-    this.places = places;
-    this.deflection = new MemberDeflection(responses);
-    StandingHeight heights = new StandingHeight(frame);
-    for (Member member : frame.members()) {
+    StandingHeight heights = new StandingHeight(responses.frame());
+    for (Member member : responses.frame().members()) {
       if (member.role() == MemberRole.FLOOR) {
-        targets.add(new DeflectionTarget(member, DeflectionFinding.Kind.FROM_CHORD, Vector.DOWN));
+        goals.add(new Goal(member, DeflectionFinding.Kind.FROM_CHORD, Vector.DOWN));
         if (heights.isAbove(member)) {
-          targets.add(new DeflectionTarget(member, DeflectionFinding.Kind.SWAY, ALONG_X));
-          targets.add(new DeflectionTarget(member, DeflectionFinding.Kind.SWAY, ALONG_Y));
+          goals.add(new Goal(member, DeflectionFinding.Kind.SWAY, ALONG_X));
+          goals.add(new Goal(member, DeflectionFinding.Kind.SWAY, ALONG_Y));
         }
       }
     }
@@ -70,180 +73,131 @@ final class DeflectionSearch {
 
   private void addMovement(Member member, Vector direction) {
     boolean known =
-        targets.stream()
+        goals.stream()
             .anyMatch(
-                t ->
-                    t.member().name().equals(member.name())
-                        && t.kind() == DeflectionFinding.Kind.MOVEMENT
-                        && Math.abs(t.direction().dot(direction)) > 1 - 1e-9);
+                g ->
+                    g.member.name().equals(member.name())
+                        && g.kind == DeflectionFinding.Kind.MOVEMENT
+                        && Math.abs(g.direction.dot(direction)) > 1 - 1e-9);
     if (!known) {
-      targets.add(new DeflectionTarget(member, DeflectionFinding.Kind.MOVEMENT, direction));
+      goals.add(new Goal(member, DeflectionFinding.Kind.MOVEMENT, direction));
     }
   }
 
   List<DeflectionFinding> run(List<Combination> combinations) {
-    List<CombinedState> moving = new ArrayList<>();
-    for (Combination combination : combinations) {
-      if (combination.template().limitState() == LimitState.SERVICEABILITY) {
-        CombinedState state = responses.combined(combination);
-        if (combination.moving().isPresent()) {
-          moving.add(state);
-        } else {
-          Instance instance = new Instance(combination, Optional.empty());
-          targets.forEach(
-              t ->
-                  tryCuts(
-                      t,
-                      frame.segmentsOf(t.member()),
-                      instance,
-                      state.movements(),
-                      state.endForces(),
-                      state.loads()));
-        }
-      }
-    }
-    tryMoving(moving);
+    List<Combination> service =
+        combinations.stream()
+            .filter(c -> c.template().limitState() == LimitState.SERVICEABILITY)
+            .toList();
     List<DeflectionFinding> findings = new ArrayList<>();
-    for (DeflectionTarget target : targets) {
-      refineCut(target);
-      target
-          .found()
-          .ifPresent(
-              g ->
-                  findings.add(
-                      new DeflectionFinding(
-                          target.member(), target.kind(), target.direction(), g)));
+    if (service.isEmpty()) {
+      return findings;
+    }
+    for (Goal goal : goals) {
+      search(goal, service);
+      if (goal.instance != null && goal.station != null) {
+        findings.add(
+            new DeflectionFinding(
+                goal.member,
+                goal.kind,
+                goal.direction,
+                new Governing(goal.instance, goal.station, goal.worst)));
+      }
     }
     return findings;
   }
 
-  /** The worst cut of the segments looked at, and the deflection there, mm. */
-  private record Look(Station where, double deflection) {}
+  private void search(Goal goal, List<Combination> combinations) {
+    List<Segment> segments = responses.frame().segmentsOf(goal.member);
+    tryCut(goal, new Station(segments.get(0), 0), combinations);
+    for (Segment segment : segments) {
+      for (double part : CUTS) {
+        double x = part * responses.analysis().model(segment).length();
+        tryCut(goal, new Station(segment, x), combinations);
+      }
+    }
+    for (int round = 0; round < ROUNDS; round++) {
+      double before = goal.worst;
+      Instance instance = goal.instance;
+      if (instance == null) {
+        return;
+      }
+      for (Station peak : peaks(goal, instance, segments)) {
+        tryCut(goal, peak, combinations);
+      }
+      if (goal.worst <= before * (1 + 1e-9)) {
+        return;
+      }
+    }
+  }
 
-  private Look tryCuts(
-      DeflectionTarget target,
-      List<Segment> segments,
-      Instance instance,
-      double[] movements,
-      double[] endForces,
-      List<List<WeightedLoad>> loads) {
-    Station where = new Station(segments.get(0), 0);
-    double worst = -1;
+  private void tryCut(Goal goal, Station station, List<Combination> combinations) {
+    LinearPeaks peaks =
+        new LinearPeaks(
+            responses, new CutDeflection(responses, goal.kind, goal.direction, station));
+    for (Combination combination : combinations) {
+      take(goal, station, peaks.greatest(combination));
+      take(goal, station, peaks.least(combination));
+    }
+  }
+
+  private static void take(Goal goal, Station station, LinearPeaks.Peak peak) {
+    double size = Math.abs(peak.value());
+    if (size > goal.worst) {
+      goal.worst = size;
+      goal.instance = peak.instance();
+      goal.station = station;
+    }
+  }
+
+  /** The cuts inside segments at which the deflection of one state peaks and is near the worst. */
+  private List<Station> peaks(Goal goal, Instance instance, List<Segment> segments) {
+    List<Station> found = new ArrayList<>();
     for (Segment segment : segments) {
       double length = responses.analysis().model(segment).length();
-      for (double part : CUTS) {
-        double x = part * length;
-        double found =
+      double atStart = value(goal, new Station(segment, 0), instance);
+      double atEnd = value(goal, new Station(segment, length), instance);
+      CutDeflection cut =
+          new CutDeflection(responses, goal.kind, goal.direction, new Station(segment, length / 2));
+      SegmentResponse state = state(segment, instance);
+      Optional<Station> best = Optional.empty();
+      double greatest = goal.worst;
+      for (double x :
+          state.deflectionStations(cut.alongY(), cut.alongZ(), (atEnd - atStart) / length)) {
+        double here =
             Math.abs(
-                deflection.at(
-                    target, segment, x, movements, endForces, loads.get(segment.index())));
-        if (found > target.worst()) {
-          target.offer(found, instance, new Station(segment, x));
-        }
-        if (found > worst) {
-          worst = found;
-          where = new Station(segment, x);
-        }
-      }
-    }
-    return new Look(where, worst);
-  }
-
-  private void tryMoving(List<CombinedState> states) {
-    DeflectionBounds bounds = new DeflectionBounds(responses, deflection, places);
-    for (DeflectionTarget target : targets) {
-      PriorityQueue<Candidate> candidates = new PriorityQueue<>(Candidate.HIGHEST_FIRST);
-      states.forEach(state -> bounds.addTo(candidates, target, state));
-      List<Tried> tried = new ArrayList<>();
-      while (!candidates.isEmpty()) {
-        Candidate candidate = candidates.remove();
-        if (candidate.bound() < NEAR * target.worst()) {
-          break;
-        }
-        MovingLoad.Lane lane = candidate.lane();
-        double at = places.at(lane.segment().length(), candidate.place());
-        Look look =
-            tryStanding(
-                target,
-                frame.segmentsOf(target.member()),
-                new MemberState(responses, candidate.state(), lane, target.member()),
-                at);
-        tried.add(new Tried(candidate, look.where().segment(), look.deflection()));
-      }
-      tried.sort(Comparator.comparingDouble(Tried::value).reversed());
-      Set<String> refined = new HashSet<>();
-      for (Tried one : tried) {
-        if (one.value() >= NEAR * target.worst()) {
-          refine(target, one, refined);
+                atStart
+                    + (atEnd - atStart) * x / length
+                    + cut.alongY() * state.deflectionY(x)
+                    + cut.alongZ() * state.deflectionZ(x));
+        if (x > 0 && x < length && here > greatest) {
+          greatest = here;
+          best = Optional.of(new Station(segment, x));
         }
       }
+      best.ifPresent(found::add);
     }
+    return found;
   }
 
-  /** Narrows the place down on the stretches beside it that have not been looked at before. */
-  private void refine(DeflectionTarget target, Tried tried, Set<String> refined) {
-    Candidate candidate = tried.candidate();
-    MovingLoad.Lane lane = candidate.lane();
-    int place = candidate.place();
-    String around = candidate.state().combination().name() + lane.segment().index() + "|";
-    boolean before = refined.add(around + place);
-    boolean after = refined.add(around + (place + 1));
-    if (!before && !after) {
-      return;
-    }
-    double length = lane.segment().length();
-    double here = places.at(length, place);
-    double low = before ? places.before(length, place) : here;
-    double high = after ? places.after(length, place) : here;
-    MemberState moved = new MemberState(responses, candidate.state(), lane, target.member());
-    // The worst place is looked for where the deflection is worst already.
-    List<Segment> there = List.of(tried.segment());
-    DoubleUnaryOperator stand =
-        at -> tryStanding(target, there, moved, LanePlaces.within(length, at)).deflection();
-    double expected =
-        PlaceRefinement.expected(
-            stand.applyAsDouble(low), tried.value(), stand.applyAsDouble(high));
-    if (expected >= StrengthSearch.WORTH * target.worst()) {
-      PlaceRefinement.overMillimetres(low, high, stand);
-    }
+  private double value(Goal goal, Station station, Instance instance) {
+    return new LinearPeaks(
+            responses, new CutDeflection(responses, goal.kind, goal.direction, station))
+        .at(instance);
   }
 
-  private Look tryStanding(
-      DeflectionTarget target, List<Segment> segments, MemberState moved, double at) {
-    moved.standAt(at);
-    return tryCuts(
-        target, segments, moved.instance(), moved.movements(), moved.endForces(), moved.loads());
-  }
-
-  private void refineCut(DeflectionTarget target) {
-    Governing found = target.found().orElse(null);
-    if (found == null) {
-      return;
+  private SegmentResponse state(Segment segment, Instance instance) {
+    SegmentResponse state = SegmentResponse.none(responses.analysis(), segment);
+    for (Combination.Term term : instance.terms()) {
+      state =
+          state.plus(
+              responses.of(term.loadCase(), segment), instance.combination().factor(term));
     }
-    Instance instance = found.instance();
-    CombinedState fixed = responses.combined(instance.combination());
-    CombinedState state =
-        instance
-            .standing()
-            .map(s -> responses.with(fixed, s, instance.standingFactor()))
-            .orElse(fixed);
-    Segment segment = found.station().segment();
-    double length = responses.analysis().model(segment).length();
-    PlaceRefinement.overMillimetres(
-        Math.max(0, found.station().x() - length / 4),
-        Math.min(length, found.station().x() + length / 4),
-        x -> {
-          double here =
-              Math.abs(
-                  deflection.at(
-                      target,
-                      segment,
-                      x,
-                      state.movements(),
-                      state.endForces(),
-                      state.loads().get(segment.index())));
-          target.offer(here, instance, new Station(segment, x));
-          return here;
-        });
+    if (instance.standing().isPresent()) {
+      for (SegmentInfluence.Placed part : responses.place(instance.standing().get().placed())) {
+        state = state.plus(part.response(segment), instance.standingFactor());
+      }
+    }
+    return state;
   }
 }

@@ -14,12 +14,12 @@ public final class EnvelopeSearch {
   private final Actions actions;
   private final List<Rail> rails;
   private final ResistanceFactors factors;
-  private final LanePlaces places;
 
   /**
    * Solves all fixed cases and the unit loads that moving loads need.
    *
-   * @param places tries per segment for moving loads, before refinement; at least 1
+   * @param places on how many places of each segment a moving load is looked at before the worst is
+   *     narrowed down, at least; at least 1
    * @throws spanledger.analysis.MechanismException if a case loads an idle turn
    */
   public EnvelopeSearch(
@@ -32,11 +32,10 @@ public final class EnvelopeSearch {
       throw new IllegalArgumentException(
           "A moving load must be tried at one place per segment at least, found " + places + ".");
     }
-    this.responses = new Responses(analysis, actions);
+    this.responses = new Responses(analysis, actions, places);
     this.actions = actions;
     this.rails = List.copyOf(rails);
     this.factors = factors;
-    this.places = new LanePlaces(places);
   }
 
   /** How well the solved cases meet equilibrium. */
@@ -49,8 +48,8 @@ public final class EnvelopeSearch {
     Frame frame = responses.frame();
     PostBases bases = new PostBases(frame, rails);
     return new Findings(
-        new StrengthSearch(responses, bases, factors, places).run(actions.combinations()),
-        new DeflectionSearch(responses, rails, places).run(actions.combinations()),
-        new ReactionSearch(responses, places).run(actions.combinations()));
+        new StrengthSearch(responses, bases, factors).run(actions.combinations()),
+        new DeflectionSearch(responses, rails).run(actions.combinations()),
+        new ReactionSearch(responses).run(actions.combinations()));
   }
 }

@@ -22,6 +22,7 @@ final class SectionCheck {
   private static final CompiledProcedure USE = StressUtilisation.PROCEDURE.compile();
   private static final CompiledProcedure WALL = WallSlenderness.PROCEDURE.compile();
   private static final int FORCES = 6;
+  private static final int SIGMA = STRESS.slot("σ");
   private static final int SIGMA_N = STRESS.slot("σ_N");
   private static final int SIGMA_MY = STRESS.slot("σ_My");
   private static final int SIGMA_MZ = STRESS.slot("σ_Mz");
@@ -76,19 +77,75 @@ final class SectionCheck {
     return alloy.bucklingClass() == BucklingClass.A ? WallLimits.CLASS_A : WallLimits.CLASS_B;
   }
 
-  /** Works out the stresses only, for ranking. */
+  /** Works out the stresses only. */
   void rank(double[] forces, int from) {
     System.arraycopy(forces, from, stress, 0, FORCES);
     STRESS.evaluate(stress);
   }
 
-  /** The ranking figure of a measure, MPa, after {@link #rank}. */
+  /**
+   * The stress that a measure is ranked by, MPa, after {@link #rank}: it grows with the size of
+   * every internal force, and that of two states together is at most the sum of theirs.
+   */
   double ranked(StrengthMeasure measure) {
     return switch (measure) {
       case BENDING -> stress[SIGMA_MY] + stress[SIGMA_MZ];
       case SHEAR -> stress[TAU];
-      case COMBINED, WALL -> stress[SIGMA_EQ];
+      case COMBINED -> stress[SIGMA_EQ];
+      case WALL -> stress[SIGMA];
     };
+  }
+
+  /** The shear stress after {@link #rank}, MPa. */
+  double shear() {
+    return stress[TAU];
+  }
+
+  /** The normal stress after {@link #rank}, MPa, not negative. */
+  double normal() {
+    return stress[SIGMA];
+  }
+
+  /** What the measure is at most if its ranking stress is at most this, MPa. */
+  double bound(StrengthMeasure measure, double ranking) {
+    if (measure != StrengthMeasure.WALL) {
+      return ranking / (measure == StrengthMeasure.SHEAR ? use[DESIGN_SHEAR] : use[DESIGN]);
+    }
+    // Walls are never worse than if the greatest stress were even compression.
+    return wallsKnown ? wall(-ranking, 0, 0) : 0;
+  }
+
+  /** A measure after {@link #rank}, without its stresses being worked out again. */
+  double quick(StrengthMeasure measure) {
+    if (measure != StrengthMeasure.WALL) {
+      return bound(measure, ranked(measure));
+    }
+    return wallsKnown ? wall(stress[SIGMA_N], stress[SIGMA_MY], stress[SIGMA_MZ]) : 0;
+  }
+
+  private double wall(double axial, double aboutY, double aboutZ) {
+    wall[WALL_N] = axial;
+    wall[WALL_MY] = aboutY;
+    wall[WALL_MZ] = aboutZ;
+    wall[WALL_DESIGN] = use[DESIGN];
+    WALL.evaluate(wall);
+    return wall[WALL_USE];
+  }
+
+  /**
+   * How the stresses change with the internal forces: stress per unit of each, got by evaluating
+   * the procedure on unit forces.
+   */
+  double[] perUnit() {
+    double[] perUnit = new double[FORCES];
+    double[] unit = new double[FORCES];
+    for (int i = 0; i < FORCES; i++) {
+      unit[i] = 1;
+      rank(unit, 0);
+      perUnit[i] = stress[SIGMA] + stress[TAU];
+      unit[i] = 0;
+    }
+    return perUnit;
   }
 
   /** Works out every measure. */
@@ -99,11 +156,7 @@ final class SectionCheck {
     use[USE_TAU] = stress[TAU];
     use[USE_EQ] = stress[SIGMA_EQ];
     USE.evaluate(use);
-    wall[WALL_N] = stress[SIGMA_N];
-    wall[WALL_MY] = stress[SIGMA_MY];
-    wall[WALL_MZ] = stress[SIGMA_MZ];
-    wall[WALL_DESIGN] = use[DESIGN];
-    WALL.evaluate(wall);
+    wall(stress[SIGMA_N], stress[SIGMA_MY], stress[SIGMA_MZ]);
   }
 
   /** A measure after {@link #evaluate}; wall slenderness is 0 where the walls are not known. */
@@ -114,10 +167,5 @@ final class SectionCheck {
       case COMBINED -> use[COMBINED];
       case WALL -> wallsKnown ? wall[WALL_USE] : 0;
     };
-  }
-
-  /** A ranking stress, MPa, per design strength. */
-  double utilisation(StrengthMeasure measure, double stress) {
-    return stress / (measure == StrengthMeasure.SHEAR ? use[DESIGN_SHEAR] : use[DESIGN]);
   }
 }

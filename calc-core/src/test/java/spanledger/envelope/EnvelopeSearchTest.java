@@ -20,14 +20,17 @@ import spanledger.action.Figure;
 import spanledger.action.LeadingAction;
 import spanledger.action.LimitState;
 import spanledger.action.LoadCase;
+import spanledger.action.LoadPath;
+import spanledger.action.MovingLoad;
 import spanledger.action.Rail;
 import spanledger.action.RailDirection;
 import spanledger.action.RailKind;
 import spanledger.action.RuleSet;
-import spanledger.action.SegmentLoad;
 import spanledger.action.Surface;
-import spanledger.analysis.CaseResult;
 import spanledger.analysis.FrameAnalysis;
+import spanledger.analysis.FrameSolution;
+import spanledger.analysis.SegmentResponse;
+import spanledger.analysis.Side;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
@@ -186,7 +189,8 @@ class EnvelopeSearchTest {
         double dense = platform.dense(finding.member(), finding.measure());
         assertThat(finding.governing().value())
             .as(finding.member().name() + " " + finding.measure())
-            .isGreaterThanOrEqualTo(dense * (1 - 1e-9))
+            // A place is met to 0.05 mm, which costs (0.05/500)² at a flat peak.
+            .isGreaterThanOrEqualTo(dense * (1 - 1e-8))
             // The dense search looks at every 25 mm only, so it may find a little less.
             .isLessThanOrEqualTo(dense * 1.01);
       }
@@ -301,21 +305,15 @@ class EnvelopeSearchTest {
           evaluate(analysis, combination, Optional.empty());
           continue;
         }
-        combination
-            .moving()
-            .get()
-            .load()
-            .lanes()
-            .forEach(
-                lane -> {
-                  for (double at = 0; at <= lane.segment().length(); at += 25) {
-                    SegmentLoad placed = combination.moving().get().load().placed(lane, at);
-                    evaluate(
-                        analysis,
-                        combination,
-                        Optional.of(new LoadCase("placed", List.of(), List.of(placed))));
-                  }
-                });
+        MovingLoad load = combination.moving().get().load();
+        for (LoadPath path : load.paths()) {
+          for (double at = load.first(path); at <= load.last(path); at += 25) {
+            evaluate(
+                analysis,
+                combination,
+                Optional.of(new LoadCase("placed", List.of(), load.placed(path, at))));
+          }
+        }
       }
     }
 
@@ -331,31 +329,18 @@ class EnvelopeSearchTest {
             cases.add(p);
             factors.add(combination.factor(combination.moving().orElseThrow()));
           });
-      List<CaseResult> results = analysis.solve(cases).results();
-      double[] movements = new double[frame.nodes().size() * 6];
-      double[] endForces = new double[frame.segments().size() * 12];
-      List<List<spanledger.analysis.WeightedLoad>> loads = new java.util.ArrayList<>();
-      frame.segments().forEach(s -> loads.add(new java.util.ArrayList<>()));
-      for (int i = 0; i < cases.size(); i++) {
-        results.get(i).addTo(factors.get(i), movements, endForces);
-        for (SegmentLoad load : cases.get(i).segmentLoads()) {
-          loads
-              .get(load.segment().index())
-              .add(
-                  new spanledger.analysis.WeightedLoad(
-                      new spanledger.analysis.LocalLoad(load, analysis.model(load.segment())),
-                      factors.get(i)));
-        }
-      }
-      CutForces cuts = new CutForces();
+      double[] weights = factors.stream().mapToDouble(Double::doubleValue).toArray();
+      FrameSolution solution = analysis.solve(cases);
       double[] forces = new double[6];
       for (Member member : frame.members()) {
         SectionCheck check = new SectionCheck(member, ResistanceFactors.of(rules));
         double[] worst = dense.computeIfAbsent(member.name(), n -> new double[4]);
         for (Segment segment : frame.segmentsOf(member)) {
+          SegmentResponse sum =
+              SegmentResponse.sum(
+                  cases.stream().map(c -> solution.response(segment, c)).toList(), weights);
           for (int i = 0; i <= 40; i++) {
-            double x = segment.length() * i / 40;
-            cuts.at(endForces, 12 * segment.index(), loads.get(segment.index()), x, forces, 0);
+            sum.forces(segment.length() * i / 40, Side.BEFORE, forces);
             check.evaluate(forces);
             for (StrengthMeasure measure : StrengthMeasure.values()) {
               worst[measure.ordinal()] = Math.max(worst[measure.ordinal()], check.value(measure));

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import spanledger.envelope.Governing;
+import spanledger.envelope.Instance;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.Status;
 import spanledger.verdict.Verdict;
@@ -83,19 +84,26 @@ public final class ResultsJson {
   }
 
   private static void governing(ObjectNode node, Governing governing) {
-    node.put("combination", governing.instance().combination().name());
-    governing
-        .instance()
+    instance(node, governing.instance());
+    ObjectNode cut = node.putObject("cut");
+    cut.put("segment", governing.station().segment().name());
+    cut.put("x", governing.station().x());
+  }
+
+  private static void instance(ObjectNode node, Instance instance) {
+    node.put("combination", instance.combination().name());
+    if (!instance.combination().options().isEmpty()) {
+      ArrayNode loaded = node.putArray("loaded");
+      instance.pattern().forEach(option -> loaded.add(option.words()));
+    }
+    instance
         .standing()
         .ifPresent(
             s -> {
               ObjectNode place = node.putObject("loadStandsAt");
-              place.put("segment", s.lane().segment().name());
+              place.put(s.path().lanes().size() == 1 ? "segment" : "path", s.path().name());
               place.put("at", s.at());
             });
-    ObjectNode cut = node.putObject("cut");
-    cut.put("segment", governing.station().segment().name());
-    cut.put("x", governing.station().x());
   }
 
   private static void number(ObjectNode node, String name, double value) {

@@ -83,7 +83,7 @@ final class KeptCases {
       }
     }
     for (Standing standing : kept.standings()) {
-      loads.add(new LoadCase(standing.words(), List.of(), List.of(standing.placed())));
+      loads.add(new LoadCase(standing.words(), List.of(), standing.placed()));
       words.add("Moving load where it governs");
       keys.add(key(standing));
     }
@@ -114,7 +114,7 @@ final class KeptCases {
 
   private boolean uses(LoadCase loads) {
     return instances.values().stream()
-        .flatMap(i -> i.combination().terms().stream())
+        .flatMap(i -> i.terms().stream())
         .anyMatch(t -> t.loadCase().name().equals(loads.name()));
   }
 
@@ -127,7 +127,11 @@ final class KeptCases {
   }
 
   static String key(Instance instance) {
-    return instance.combination().name() + "|" + instance.standing().map(KeptCases::key).orElse("");
+    return instance.combination().name()
+        + "|"
+        + instance.patternWords()
+        + "|"
+        + instance.standing().map(KeptCases::key).orElse("");
   }
 
   private static String key(Standing standing) {
@@ -148,7 +152,7 @@ final class KeptCases {
   /** The cases of a governing combination, the moving load last. */
   List<Part> parts(Instance instance) {
     List<Part> parts = new ArrayList<>();
-    for (Combination.Term term : instance.combination().terms()) {
+    for (Combination.Term term : instance.terms()) {
       parts.add(new Part(required(term.loadCase().name()), Optional.of(term)));
     }
     instance.standing().ifPresent(s -> parts.add(new Part(required(key(s)), Optional.empty())));

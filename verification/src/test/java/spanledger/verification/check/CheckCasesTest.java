@@ -119,7 +119,7 @@ class CheckCasesTest {
   /** Where the load stands in its span, from the bearing further from the first inner one. */
   private static double fromOuterEnd(Governing governing, double span) {
     Standing standing = governing.instance().standing().orElseThrow();
-    double x = standing.lane().segment().from().x() + standing.at();
+    double x = standing.path().lanes().get(0).segment().from().x() + standing.at();
     return x <= span ? x / span : 2 - x / span;
   }
 

@@ -15,8 +15,8 @@ import spanledger.action.Actions;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.LoadCase;
+import spanledger.action.LoadPath;
 import spanledger.action.MovingLoad;
-import spanledger.action.SegmentLoad;
 import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.FrameSolution;
 import spanledger.analysis.SegmentResponse;
@@ -130,7 +130,7 @@ class ExampleEnvelopeTest {
   }
 
   private static LoadCase single(String name, Instance instance) {
-    return Single.of(name, instance.combination(), instance.standing().map(Standing::placed));
+    return Single.of(name, instance);
   }
 
   private static double component(
@@ -192,17 +192,23 @@ class ExampleEnvelopeTest {
     return measure == StrengthMeasure.COMBINED ? 1e-3 : 1e-9;
   }
 
+  /** Every place on a grid, with every pattern of the free parts. */
   private static List<LoadCase> cases(Combination combination) {
-    List<LoadCase> cases = new ArrayList<>();
+    List<Optional<Standing>> places = new ArrayList<>();
     if (combination.moving().isEmpty()) {
-      cases.add(Single.of("fixed", combination, Optional.empty()));
-      return cases;
+      places.add(Optional.empty());
+    } else {
+      MovingLoad load = combination.moving().get().load();
+      for (LoadPath path : load.paths()) {
+        for (double at = load.first(path); at <= load.last(path); at += STEP) {
+          places.add(Optional.of(new Standing(load, path, at)));
+        }
+      }
     }
-    MovingLoad load = combination.moving().get().load();
-    for (MovingLoad.Lane lane : load.lanes()) {
-      for (double at = 0; at <= lane.segment().length(); at += STEP) {
-        SegmentLoad.Point placed = load.placed(lane, at);
-        cases.add(Single.of("place " + cases.size(), combination, Optional.of(placed)));
+    List<LoadCase> cases = new ArrayList<>();
+    for (List<Combination.Option> pattern : Patterns.all(combination.options())) {
+      for (Optional<Standing> place : places) {
+        cases.add(Single.of("state " + cases.size(), new Instance(combination, pattern, place)));
       }
     }
     return cases;

@@ -2,11 +2,11 @@ package spanledger.verification.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import spanledger.action.Combination;
 import spanledger.action.LoadCase;
 import spanledger.action.NodalLoad;
 import spanledger.action.SegmentLoad;
+import spanledger.envelope.Instance;
 import spanledger.frame.Vector;
 
 /** A combination as one load case: every load times its factor. */
@@ -18,16 +18,19 @@ final class Single {
   private Single() {}
 
   /** The combination with its moving load, if it has one, where it stands. */
-  static LoadCase of(String name, Combination combination, Optional<SegmentLoad.Point> placed) {
+  static LoadCase of(String name, Instance instance) {
+    Combination combination = instance.combination();
     Single single = new Single();
-    for (Combination.Term term : combination.terms()) {
+    for (Combination.Term term : instance.terms()) {
       single.add(term.loadCase(), combination.factor(term));
     }
-    placed.ifPresent(
-        point ->
-            single.add(
-                new LoadCase("placed", List.of(), List.of(point)),
-                combination.factor(combination.moving().orElseThrow())));
+    instance
+        .standing()
+        .ifPresent(
+            standing ->
+                single.add(
+                    new LoadCase("placed", List.of(), standing.placed()),
+                    combination.factor(combination.moving().orElseThrow())));
     return new LoadCase(name, single.onNodes, single.onSegments);
   }
 

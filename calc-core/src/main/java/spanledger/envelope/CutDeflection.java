@@ -1,0 +1,151 @@
+package spanledger.envelope;
+
+import java.util.List;
+import spanledger.analysis.CaseResult;
+import spanledger.analysis.SegmentInfluence;
+import spanledger.analysis.SegmentModel;
+import spanledger.analysis.SegmentResponse;
+import spanledger.frame.Frame;
+import spanledger.frame.Segment;
+import spanledger.frame.Vector;
+import spanledger.procedure.CompiledProcedure;
+import spanledger.resistance.PointDisplacement;
+
+/**
+ * How far a cut moves along a direction, mm: from where it was, or from the line between the
+ * member's ends.
+ */
+final class CutDeflection extends LinearEffect {
+
+  private static final CompiledProcedure POINT = PointDisplacement.PROCEDURE.compile();
+  private static final int POINT_X = POINT.slot("x");
+  private static final int DIRECTION = POINT.slot("D_X");
+  private static final int AXES = POINT.slot("y_X");
+  private static final int ARMS = POINT.slot("a_X1");
+  private static final int MOVEMENTS = POINT.slot("u_X1");
+  private static final int POINT_D_Y = POINT.slot("d_y");
+  private static final int DELTA = POINT.slot("δ");
+  private static final int ENDS = SegmentModel.ENDS;
+
+  private final Station station;
+  private final SegmentModel model;
+  private final Vector direction;
+  private final boolean fromChord;
+  private final List<Segment> segments;
+  private final double share;
+  private final Responses responses;
+
+  CutDeflection(
+      Responses responses,
+      DeflectionFinding.Kind kind,
+      Vector direction,
+      Station station) {
+    this.responses = responses;
+    this.station = station;
+    this.model = responses.analysis().model(station.segment());
+    this.direction = direction;
+    this.fromChord = kind == DeflectionFinding.Kind.FROM_CHORD;
+    this.segments = responses.frame().segmentsOf(station.segment().member());
+    this.share = share();
+    addWeights(station.segment(), station.x(), 1);
+    if (fromChord) {
+      Segment last = segments.get(segments.size() - 1);
+      addWeights(segments.get(0), 0, share - 1);
+      addWeights(last, responses.analysis().model(last).length(), -share);
+    }
+  }
+
+  /** The place along the member per length. */
+  private double share() {
+    double before = 0;
+    double total = 0;
+    for (Segment one : segments) {
+      double length = responses.analysis().model(one).length();
+      before += one.order() < station.segment().order() ? length : 0;
+      total += length;
+    }
+    return (before + station.x()) / total;
+  }
+
+  private void addWeights(Segment segment, double x, double factor) {
+    SegmentModel of = responses.analysis().model(segment);
+    Frame frame = responses.frame();
+    int[] nodes = {6 * frame.indexOf(segment.first()), 6 * frame.indexOf(segment.second())};
+    double[] unit = new double[ENDS];
+    double[] start = new double[6];
+    SegmentResponse unloaded = SegmentResponse.none(responses.analysis(), segment);
+    for (int j = 0; j < ENDS; j++) {
+      unit[j] = 1;
+      of.startForces(unit, start, 0);
+      double moved = moved(of, unit, unloaded.plusStartForces(start, 0, 1), x);
+      addWeight(nodes[j / 6] + j % 6, factor * moved);
+      unit[j] = 0;
+    }
+  }
+
+  /** The movement of a cut, by the procedures. */
+  private double moved(SegmentModel of, double[] movements, SegmentResponse response, double x) {
+    double[] point = POINT.newSlots();
+    point[POINT_X] = x;
+    point[POINT_X + 1] = of.length();
+    put(point, DIRECTION, direction);
+    put(point, AXES, of.axisY());
+    put(point, AXES + 3, of.axisZ());
+    put(point, ARMS, of.segment().start().offset());
+    put(point, ARMS + 3, of.segment().end().offset());
+    System.arraycopy(movements, 0, point, MOVEMENTS, ENDS);
+    // At its ends a segment is on its chord by definition.
+    if (x > 0 && x < of.length()) {
+      point[POINT_D_Y] = response.deflectionY(x);
+      point[POINT_D_Y + 1] = response.deflectionZ(x);
+    }
+    POINT.evaluate(point);
+    return point[DELTA];
+  }
+
+  private static void put(double[] slots, int at, Vector vector) {
+    slots[at] = vector.x();
+    slots[at + 1] = vector.y();
+    slots[at + 2] = vector.z();
+  }
+
+  @Override
+  double ofCase(CaseResult result, Responses all) {
+    double here = ofCase(result, station.segment(), station.x());
+    if (!fromChord) {
+      return here;
+    }
+    Segment last = segments.get(segments.size() - 1);
+    double first = ofCase(result, segments.get(0), 0);
+    double second = ofCase(result, last, responses.analysis().model(last).length());
+    return here - (first + (second - first) * share);
+  }
+
+  private double ofCase(CaseResult result, Segment segment, double x) {
+    return moved(
+        responses.analysis().model(segment),
+        result.movements(segment),
+        response(result, segment, responses),
+        x);
+  }
+
+  @Override
+  double held(SegmentInfluence.Placed part) {
+    return moved(model, new double[ENDS], part.held(), station.x());
+  }
+
+  @Override
+  List<Station> own() {
+    return List.of(station);
+  }
+
+  /** How much of d_y counts along the direction. */
+  double alongY() {
+    return model.axisY().dot(direction);
+  }
+
+  /** How much of d_z counts along the direction. */
+  double alongZ() {
+    return model.axisZ().dot(direction);
+  }
+}

@@ -1,0 +1,263 @@
+package spanledger.envelope;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spanledger.action.Combination;
+import spanledger.action.MovingLoad;
+import spanledger.frame.Member;
+import spanledger.frame.Segment;
+
+/**
+ * The search for the worst of every strength measure along one member.
+ *
+ * <p>Bounds first: internal forces under a load elsewhere lie in the hull of the control points of
+ * their polynomials, and stresses grow with their size. Only where a bound does not rule it out are
+ * stresses looked at, at every cut where one may peak; and only near the worst is a place refined.
+ */
+final class MemberStrength {
+
+  /** How near to the worst a place must come, by a parabola, to be narrowed down. */
+  private static final double WORTH = 1 + 1e-9;
+
+  /** Places tried that come less near than this to the worst are not looked at more closely. */
+  private static final double NEAR = 0.97;
+
+  private static final double[] QUARTERS = {0, 0.25, 0.5, 0.75, 1};
+  private static final int MEASURES = StrengthMeasure.values().length;
+
+  /** A stretch of a load's path under one combination, with the measures it may reach. */
+  private record Candidate(
+      Combination combination, Stretch stretch, List<SegmentGrid> grids, double rank) {}
+
+  private final Responses responses;
+  private final List<Segment> segments;
+  private final List<StrengthGoal> goals;
+  private final StrengthLook look;
+  private final SectionCheck check;
+  private final Optional<Station> only;
+  private final Map<Stretch, List<StretchEffect>> effects = new IdentityHashMap<>();
+  private final double[] sizes = new double[6];
+
+  /**
+   * @param only the one cut to look at, if not all
+   */
+  MemberStrength(
+      Responses responses,
+      Member member,
+      SectionCheck check,
+      List<StrengthGoal> goals,
+      Optional<Station> only) {
+    this.responses = responses;
+    this.segments =
+        only.map(s -> List.of(s.segment())).orElseGet(() -> responses.frame().segmentsOf(member));
+    this.goals = goals;
+    this.only = only;
+    this.check = check;
+    this.look = new StrengthLook(responses, check, goals, only);
+  }
+
+  void run(List<Combination> combinations) {
+    List<Candidate> candidates = new ArrayList<>();
+    for (Combination combination : combinations) {
+      if (goals.stream().noneMatch(g -> g.covers(combination))) {
+        continue;
+      }
+      List<SegmentGrid> grids = new ArrayList<>(segments.size());
+      segments.forEach(s -> grids.add(grid(combination, s)));
+      if (combination.moving().isEmpty()) {
+        tryFixed(combination, grids);
+      } else {
+        addCandidates(combination, grids, candidates);
+      }
+    }
+    candidates.sort(Comparator.comparingDouble(Candidate::rank).reversed());
+    candidates.forEach(this::workOut);
+  }
+
+  private SegmentGrid grid(Combination combination, Segment segment) {
+    double[] cuts;
+    if (only.isPresent()) {
+      cuts = new double[] {only.get().x()};
+    } else {
+      cuts = new double[QUARTERS.length];
+      for (int i = 0; i < cuts.length; i++) {
+        cuts[i] = QUARTERS[i] * responses.analysis().model(segment).length();
+      }
+    }
+    return new SegmentGrid(responses, combination, segment, cuts);
+  }
+
+  private void tryFixed(Combination combination, List<SegmentGrid> grids) {
+    for (SegmentGrid grid : grids) {
+      if (mayGovern(combination, grid, SegmentGrid.Reach.NONE, 0)) {
+        look.at(grid, grid.fixed(), combination, Optional.empty());
+      }
+    }
+  }
+
+  /** Whether any goal may be beaten on a segment under a load elsewhere. */
+  private boolean mayGovern(
+      Combination combination, SegmentGrid grid, SegmentGrid.Reach reach, double factor) {
+    for (int cut = 0; cut < grid.cuts().length; cut++) {
+      grid.sizes(cut, reach, factor, sizes);
+      check.rank(sizes, 0);
+      for (StrengthGoal goal : goals) {
+        if (goal.covers(combination)
+            && check.bound(goal.measure(), check.ranked(goal.measure())) > goal.worst()) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void addCandidates(
+      Combination combination, List<SegmentGrid> grids, List<Candidate> candidates) {
+    MovingLoad load = combination.moving().orElseThrow().load();
+    double factor = Math.abs(combination.factor(combination.moving().orElseThrow()));
+    double[] fixed = new double[MEASURES];
+    for (SegmentGrid grid : grids) {
+      for (int cut = 0; cut < grid.cuts().length; cut++) {
+        grid.sizes(cut, SegmentGrid.Reach.NONE, 0, sizes);
+        rankInto(fixed);
+      }
+    }
+    for (Stretch stretch : responses.stretches(load)) {
+      boolean own = segments.stream().anyMatch(stretch::touches);
+      double rank = Double.POSITIVE_INFINITY;
+      if (!own) {
+        double[] alone = new double[MEASURES];
+        for (StretchEffect effect : effects(stretch)) {
+          effect.sizes(sizes);
+          rankInto(alone);
+        }
+        rank = -1;
+        for (StrengthGoal goal : goals) {
+          int m = goal.measure().ordinal();
+          double bound = check.bound(goal.measure(), fixed[m] + factor * alone[m]);
+          if (goal.covers(combination) && bound > goal.worst()) {
+            rank = Math.max(rank, bound);
+          }
+        }
+      }
+      if (rank >= 0) {
+        candidates.add(new Candidate(combination, stretch, grids, rank));
+      }
+    }
+  }
+
+  private void rankInto(double[] greatest) {
+    check.rank(sizes, 0);
+    for (StrengthMeasure measure : StrengthMeasure.values()) {
+      int m = measure.ordinal();
+      greatest[m] = Math.max(greatest[m], check.ranked(measure));
+    }
+  }
+
+  private List<StretchEffect> effects(Stretch stretch) {
+    List<StretchEffect> found = effects.get(stretch);
+    if (found == null) {
+      found = new ArrayList<>(segments.size());
+      for (Segment segment : segments) {
+        found.add(new StretchEffect(stretch, responses.analysis().model(segment)));
+      }
+      effects.put(stretch, found);
+    }
+    return found;
+  }
+
+  private void workOut(Candidate candidate) {
+    Combination combination = candidate.combination();
+    Stretch stretch = candidate.stretch();
+    double factor = combination.factor(combination.moving().orElseThrow());
+    for (int s = 0; s < segments.size(); s++) {
+      SegmentGrid grid = candidate.grids().get(s);
+      if (stretch.touches(segments.get(s))) {
+        refine(
+            combination, stretch, true, at -> look.under(grid, combination, stretch.standing(at)));
+      } else {
+        StretchEffect effect = effects(stretch).get(s);
+        if (mayGovern(combination, grid, effect, factor)) {
+          double[] start = new double[6];
+          refine(
+              combination,
+              stretch,
+              false,
+              at -> {
+                effect.startForces(
+                    (at - stretch.from()) / (stretch.to() - stretch.from()), start);
+                return look.at(
+                    grid,
+                    grid.fixed().plusStartForces(start, 0, factor),
+                    combination,
+                    Optional.of(stretch.standing(at)));
+              });
+        }
+      }
+    }
+  }
+
+  /** Looks at a segment with the load at a place and returns the greatest of each measure. */
+  private interface Look {
+    double[] at(double place);
+  }
+
+  private void refine(Combination combination, Stretch stretch, boolean kinked, Look at) {
+    double[][] found = new double[Quartic.SAMPLES][];
+    for (int i = 0; i < found.length; i++) {
+      found[i] = at.at(stretch.at(i)).clone();
+    }
+    for (StrengthMeasure measure : StrengthMeasure.values()) {
+      int m = measure.ordinal();
+      double worst = StrengthGoal.leastWorst(goals, measure, combination);
+      if (worst == Double.POSITIVE_INFINITY) {
+        continue;
+      }
+      for (int i = 0; i < found.length; i++) {
+        double here = found[i][m];
+        boolean peak =
+            (i == 0 || found[i - 1][m] <= here)
+                && (i == found.length - 1 || found[i + 1][m] <= here);
+        if (peak && here >= NEAR * worst) {
+          if (kinked) {
+            double step = (stretch.to() - stretch.from()) / (4 * (found.length - 1));
+            PeakPlace.climb(
+                stretch.from(), stretch.to(), stretch.at(i), here, step, p -> at.at(p)[m]);
+            continue;
+          }
+          double low = stretch.at(Math.max(0, i - 1));
+          double high = stretch.at(Math.min(found.length - 1, i + 1));
+          PeakPlace.narrow(
+              low,
+              stretch.at(i),
+              high,
+              found[Math.max(0, i - 1)][m],
+              here,
+              found[Math.min(found.length - 1, i + 1)][m],
+              place -> at.at(place)[m],
+              () -> WORTH * StrengthGoal.leastWorst(goals, measure, combination));
+        }
+      }
+    }
+  }
+
+  /** The findings, each worked out once more by the procedures. */
+  List<StrengthFinding> found() {
+    List<StrengthFinding> findings = new ArrayList<>();
+    for (StrengthGoal goal : goals) {
+      goal.found().ifPresent(governing -> findings.add(look.settled(goal, governing)));
+    }
+    return findings;
+  }
+
+  /** Frees what is only needed while the search runs. */
+  void forget() {
+    effects.clear();
+    Arrays.fill(sizes, 0);
+  }
+}

@@ -1,0 +1,70 @@
+package spanledger.envelope;
+
+import java.util.Arrays;
+import spanledger.analysis.SegmentInfluence;
+import spanledger.analysis.SegmentModel;
+import spanledger.frame.Segment;
+
+/** What a load on one stretch of its path does to one segment that it does not stand on. */
+final class StretchEffect implements SegmentGrid.Reach {
+
+  private static final int FORCES = 6;
+
+  private final double[] startForces = new double[Quartic.SAMPLES * FORCES];
+  private final double[] high = new double[2 * FORCES];
+  private final double[] low = new double[2 * FORCES];
+
+  StretchEffect(Stretch stretch, SegmentModel model) {
+    Segment segment = model.segment();
+    for (int i = 0; i < Quartic.SAMPLES; i++) {
+      for (SegmentInfluence.Placed part : stretch.sample(i)) {
+        part.influence()
+            .addStartForces(part.onNodes(), segment.index(), startForces, FORCES * i);
+      }
+    }
+    double[] control = new double[startForces.length];
+    Quartic.controlPoints(startForces, FORCES, control);
+    Arrays.fill(high, Double.NEGATIVE_INFINITY);
+    Arrays.fill(low, Double.POSITIVE_INFINITY);
+    double[] forces = new double[FORCES];
+    for (int j = 0; j < Quartic.SAMPLES; j++) {
+      for (int end = 0; end < 2; end++) {
+        model.cutForces(end * model.length(), control, FORCES * j, forces);
+        for (int k = 0; k < FORCES; k++) {
+          high[FORCES * end + k] = Math.max(high[FORCES * end + k], forces[k]);
+          low[FORCES * end + k] = Math.min(low[FORCES * end + k], forces[k]);
+        }
+      }
+    }
+  }
+
+  /**
+   * Forces at end 1 with the load at a place.
+   *
+   * @param t place per length of the stretch
+   * @param into six, overwritten
+   */
+  void startForces(double t, double[] into) {
+    Quartic.at(startForces, FORCES, t, into);
+  }
+
+  /** The greatest size of each internal force, all along and for all places. */
+  void sizes(double[] into) {
+    for (int k = 0; k < FORCES; k++) {
+      into[k] =
+          Math.max(
+              Math.max(Math.abs(high[k]), Math.abs(low[k])),
+              Math.max(Math.abs(high[FORCES + k]), Math.abs(low[FORCES + k])));
+    }
+  }
+
+  @Override
+  public double high(double share, int force) {
+    return high[force] + share * (high[FORCES + force] - high[force]);
+  }
+
+  @Override
+  public double low(double share, int force) {
+    return low[force] + share * (low[FORCES + force] - low[force]);
+  }
+}
