@@ -19,7 +19,8 @@ public final class PatchLoad {
   private static Procedure procedure() {
     Procedure.Builder p = Procedure.named("patch-load", "Line load of a force on a patch");
     var force = p.input("P", "force", Dimension.FORCE);
-    var side = p.input("a", "length of the patch along the member", Dimension.LENGTH, Domain.POSITIVE);
+    var side =
+        p.input("a", "length of the patch along the member", Dimension.LENGTH, Domain.POSITIVE);
     p.step(
         "q",
         "line load on the member",

@@ -18,6 +18,7 @@ public final class SegmentInfluence {
   private final SegmentModel loaded;
   private final NodeInfluence first;
   private final NodeInfluence second;
+  private final int[] nodes;
 
   /**
    * Prepares one segment to be loaded.
@@ -32,6 +33,7 @@ public final class SegmentInfluence {
     this.loaded = analysis.model(segment);
     this.first = first;
     this.second = second;
+    this.nodes = analysis.ends(segment);
     if (!first.node().equals(segment.first()) || !second.node().equals(segment.second())) {
       throw new IllegalArgumentException(
           "Member "
@@ -47,6 +49,15 @@ public final class SegmentInfluence {
   /** The segment that is loaded. */
   public Segment segment() {
     return loaded.segment();
+  }
+
+  /**
+   * The place in the frame of a node of the loaded segment.
+   *
+   * @param end 0 for the first node, 1 for the second
+   */
+  public int node(int end) {
+    return nodes[end];
   }
 
   /**

@@ -34,11 +34,7 @@ public final class SegmentResponse {
    * @param end forces at end 1, 6, kept
    */
   SegmentResponse(
-      SegmentModel model,
-      double[] end,
-      LoadCurve curve,
-      LocalLoad[] loads,
-      double[] loadFactors) {
+      SegmentModel model, double[] end, LoadCurve curve, LocalLoad[] loads, double[] loadFactors) {
     this.model = model;
     this.end = end;
     this.curve = curve;

@@ -36,10 +36,7 @@ final class CutDeflection extends LinearEffect {
   private final Responses responses;
 
   CutDeflection(
-      Responses responses,
-      DeflectionFinding.Kind kind,
-      Vector direction,
-      Station station) {
+      Responses responses, DeflectionFinding.Kind kind, Vector direction, Station station) {
     this.responses = responses;
     this.station = station;
     this.model = responses.analysis().model(station.segment());

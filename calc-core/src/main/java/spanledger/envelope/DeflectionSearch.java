@@ -190,8 +190,7 @@ final class DeflectionSearch {
     SegmentResponse state = SegmentResponse.none(responses.analysis(), segment);
     for (Combination.Term term : instance.terms()) {
       state =
-          state.plus(
-              responses.of(term.loadCase(), segment), instance.combination().factor(term));
+          state.plus(responses.of(term.loadCase(), segment), instance.combination().factor(term));
     }
     if (instance.standing().isPresent()) {
       for (SegmentInfluence.Placed part : responses.place(instance.standing().get().placed())) {

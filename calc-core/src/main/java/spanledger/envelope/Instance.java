@@ -51,8 +51,7 @@ public record Instance(
     if (pattern.size() == combination.options().size()) {
       return "all imposed loads";
     }
-    return "loaded: "
-        + String.join(", ", pattern.stream().map(Combination.Option::words).toList());
+    return "loaded: " + String.join(", ", pattern.stream().map(Combination.Option::words).toList());
   }
 
   /** The factor on the standing load, 0 if there is none. */

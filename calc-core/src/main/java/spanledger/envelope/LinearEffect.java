@@ -1,6 +1,6 @@
 package spanledger.envelope;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import spanledger.analysis.CaseResult;
 import spanledger.analysis.NodeInfluence;
@@ -18,16 +18,22 @@ abstract class LinearEffect {
 
   private static final int SIX = 6;
 
-  private final List<Weight> weights = new ArrayList<>();
+  private int[] movements = new int[0];
+  private double[] factors = new double[0];
   private double[] byUnit = new double[0];
 
-  /** A movement, of six per node of the frame, and what a unit of it adds to the effect. */
-  private record Weight(int movement, double factor) {}
-
-  /** Adds a weight; part of building. */
+  /**
+   * Adds a weight; part of building.
+   *
+   * @param movement of six per node of the frame
+   * @param factor what a unit of it adds to the effect
+   */
   final void addWeight(int movement, double factor) {
     if (factor != 0) {
-      weights.add(new Weight(movement, factor));
+      movements = Arrays.copyOf(movements, movements.length + 1);
+      factors = Arrays.copyOf(factors, factors.length + 1);
+      movements[movements.length - 1] = movement;
+      factors[factors.length - 1] = factor;
     }
   }
 
@@ -51,10 +57,10 @@ abstract class LinearEffect {
     for (NodeInfluence node : responses.nodeInfluences()) {
       int at = SIX * responses.frame().indexOf(node.node());
       for (int freedom = 0; freedom < SIX; freedom++) {
-        double[] movements = node.movements(freedom);
+        double[] moved = node.movements(freedom);
         double sum = direct(at + freedom);
-        for (Weight weight : weights) {
-          sum += weight.factor() * movements[weight.movement()];
+        for (int i = 0; i < factors.length; i++) {
+          sum += factors[i] * moved[movements[i]];
         }
         byUnit[at + freedom] = sum;
       }
@@ -62,12 +68,12 @@ abstract class LinearEffect {
   }
 
   /** The effect of loads standing on load paths; after {@link #prepare}. */
-  final double of(List<SegmentInfluence.Placed> parts, Responses responses) {
+  final double of(List<SegmentInfluence.Placed> parts) {
     double sum = 0;
     for (SegmentInfluence.Placed part : parts) {
       Segment segment = part.influence().segment();
-      int first = SIX * responses.frame().indexOf(segment.first());
-      int second = SIX * responses.frame().indexOf(segment.second());
+      int first = SIX * part.influence().node(0);
+      int second = SIX * part.influence().node(1);
       double[] onNodes = part.onNodes();
       for (int i = 0; i < SIX; i++) {
         sum += onNodes[i] * byUnit[first + i] + onNodes[SIX + i] * byUnit[second + i];

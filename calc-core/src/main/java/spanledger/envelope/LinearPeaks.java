@@ -3,7 +3,6 @@ package spanledger.envelope;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import spanledger.action.Combination;
 import spanledger.action.MovingLoad;
@@ -24,8 +23,9 @@ final class LinearPeaks {
   private final Responses responses;
   private final LinearEffect effect;
   private final double[] byCase;
-  private final Map<MovingLoad, Place> highest = new IdentityHashMap<>();
-  private final Map<MovingLoad, Place> lowest = new IdentityHashMap<>();
+  private final IdentityHashMap<MovingLoad, Place> highest = new IdentityHashMap<>();
+  private final IdentityHashMap<MovingLoad, Place> lowest = new IdentityHashMap<>();
+  private final IdentityHashMap<MovingLoad, double[][]> sampled = new IdentityHashMap<>();
 
   LinearPeaks(Responses responses, LinearEffect effect) {
     this.responses = responses;
@@ -87,7 +87,7 @@ final class LinearPeaks {
   }
 
   private double at(Standing standing) {
-    return effect.of(responses.place(standing.placed()), responses);
+    return effect.of(responses.place(standing.placed()));
   }
 
   private Place place(MovingLoad load, int sign) {
@@ -98,24 +98,25 @@ final class LinearPeaks {
     double best = Double.NEGATIVE_INFINITY;
     List<Stretch> stretches = responses.stretches(load);
     Standing where = stretches.get(0).standing(stretches.get(0).from());
-    double[][] samples = new double[stretches.size()][Quartic.SAMPLES];
+    double[][] samples = sampled.computeIfAbsent(load, l -> sample(stretches));
     for (int s = 0; s < samples.length; s++) {
-      Stretch stretch = stretches.get(s);
       for (int i = 0; i < Quartic.SAMPLES; i++) {
-        samples[s][i] = sign * effect.of(stretch.sample(i), responses);
-        if (samples[s][i] > best) {
-          best = samples[s][i];
-          where = stretch.standing(stretch.at(i));
+        if (sign * samples[s][i] > best) {
+          best = sign * samples[s][i];
+          where = stretches.get(s).standing(stretches.get(s).at(i));
         }
       }
     }
     for (int s = 0; s < samples.length; s++) {
       Stretch stretch = stretches.get(s);
-      boolean own = effect.own().stream().anyMatch(o -> stretch.touches(o.segment()));
+      boolean own = false;
+      for (Station station : effect.own()) {
+        own |= stretch.touches(station.segment());
+      }
       // A kinked line may pass above its control points, but not by as much as this.
       double slack = own ? 0.1 * Math.abs(best) : 0;
-      if (Quartic.bound(samples[s]) + slack > best) {
-        for (Standing at : own ? pieces(stretch, sign) : List.of(peak(stretch, samples[s]))) {
+      if (Quartic.bound(samples[s], sign) + slack > best) {
+        for (Standing at : own ? pieces(stretch, sign) : List.of(peak(stretch, samples[s], sign))) {
           double value = sign * at(at);
           if (value > best) {
             best = value;
@@ -127,9 +128,19 @@ final class LinearPeaks {
     return new Place(sign * best, where);
   }
 
-  private static Standing peak(Stretch stretch, double[] values) {
+  private double[][] sample(List<Stretch> stretches) {
+    double[][] samples = new double[stretches.size()][Quartic.SAMPLES];
+    for (int s = 0; s < samples.length; s++) {
+      for (int i = 0; i < Quartic.SAMPLES; i++) {
+        samples[s][i] = effect.of(stretches.get(s).sample(i));
+      }
+    }
+    return samples;
+  }
+
+  private static Standing peak(Stretch stretch, double[] values, int sign) {
     return stretch.standing(
-        stretch.from() + Quartic.peak(values) * (stretch.to() - stretch.from()));
+        stretch.from() + Quartic.peak(values, sign) * (stretch.to() - stretch.from()));
   }
 
   /** Between the places at which the load passes the cut, the line is a polynomial. */
@@ -142,9 +153,9 @@ final class LinearPeaks {
         double to = Math.max(from, breaks[piece + 1] - StrengthLook.JUST_PAST);
         double[] values = new double[Quartic.SAMPLES];
         for (int i = 0; i < values.length; i++) {
-          values[i] = sign * at(stretch.standing(from + (to - from) * Quartic.place(i)));
+          values[i] = at(stretch.standing(from + (to - from) * Quartic.place(i)));
         }
-        peaks.add(stretch.standing(from + Quartic.peak(values) * (to - from)));
+        peaks.add(stretch.standing(from + Quartic.peak(values, sign) * (to - from)));
       }
     }
     return peaks;

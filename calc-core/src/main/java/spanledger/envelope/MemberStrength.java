@@ -1,11 +1,9 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import spanledger.action.Combination;
 import spanledger.action.MovingLoad;
@@ -27,6 +25,11 @@ final class MemberStrength {
   /** Places tried that come less near than this to the worst are not looked at more closely. */
   private static final double NEAR = 0.97;
 
+  /**
+   * By how much a kink under the load may lift a peak above a parabola through places beside it.
+   */
+  private static final double KINK = 3e-3;
+
   private static final double[] QUARTERS = {0, 0.25, 0.5, 0.75, 1};
   private static final int MEASURES = StrengthMeasure.values().length;
 
@@ -40,7 +43,7 @@ final class MemberStrength {
   private final StrengthLook look;
   private final SectionCheck check;
   private final Optional<Station> only;
-  private final Map<Stretch, List<StretchEffect>> effects = new IdentityHashMap<>();
+  private final IdentityHashMap<Stretch, List<StretchEffect>> effects = new IdentityHashMap<>();
   private final double[] sizes = new double[6];
 
   /**
@@ -128,7 +131,10 @@ final class MemberStrength {
       }
     }
     for (Stretch stretch : responses.stretches(load)) {
-      boolean own = segments.stream().anyMatch(stretch::touches);
+      boolean own = false;
+      for (Segment segment : segments) {
+        own |= stretch.touches(segment);
+      }
       double rank = Double.POSITIVE_INFINITY;
       if (!own) {
         double[] alone = new double[MEASURES];
@@ -189,8 +195,7 @@ final class MemberStrength {
               stretch,
               false,
               at -> {
-                effect.startForces(
-                    (at - stretch.from()) / (stretch.to() - stretch.from()), start);
+                effect.startForces((at - stretch.from()) / (stretch.to() - stretch.from()), start);
                 return look.at(
                     grid,
                     grid.fixed().plusStartForces(start, 0, factor),
@@ -215,32 +220,27 @@ final class MemberStrength {
     for (StrengthMeasure measure : StrengthMeasure.values()) {
       int m = measure.ordinal();
       double worst = StrengthGoal.leastWorst(goals, measure, combination);
-      if (worst == Double.POSITIVE_INFINITY) {
-        continue;
-      }
       for (int i = 0; i < found.length; i++) {
+        int before = Math.max(0, i - 1);
+        int after = Math.min(found.length - 1, i + 1);
         double here = found[i][m];
-        boolean peak =
-            (i == 0 || found[i - 1][m] <= here)
-                && (i == found.length - 1 || found[i + 1][m] <= here);
-        if (peak && here >= NEAR * worst) {
-          if (kinked) {
-            double step = (stretch.to() - stretch.from()) / (4 * (found.length - 1));
-            PeakPlace.climb(
-                stretch.from(), stretch.to(), stretch.at(i), here, step, p -> at.at(p)[m]);
-            continue;
+        if (here >= Math.max(found[before][m], found[after][m]) && here >= NEAR * worst) {
+          PeakPlace.Bracket around =
+              new PeakPlace.Bracket(
+                  stretch.at(before),
+                  stretch.at(i),
+                  stretch.at(after),
+                  found[before][m],
+                  here,
+                  found[after][m]);
+          if (kinked && around.promise() * (1 + KINK) >= worst) {
+            PeakPlace.climb(around, place -> at.at(place)[m]);
+          } else if (!kinked) {
+            PeakPlace.narrow(
+                around,
+                place -> at.at(place)[m],
+                () -> WORTH * StrengthGoal.leastWorst(goals, measure, combination));
           }
-          double low = stretch.at(Math.max(0, i - 1));
-          double high = stretch.at(Math.min(found.length - 1, i + 1));
-          PeakPlace.narrow(
-              low,
-              stretch.at(i),
-              high,
-              found[Math.max(0, i - 1)][m],
-              here,
-              found[Math.min(found.length - 1, i + 1)][m],
-              place -> at.at(place)[m],
-              () -> WORTH * StrengthGoal.leastWorst(goals, measure, combination));
         }
       }
     }
@@ -253,11 +253,5 @@ final class MemberStrength {
       goal.found().ifPresent(governing -> findings.add(look.settled(goal, governing)));
     }
     return findings;
-  }
-
-  /** Frees what is only needed while the search runs. */
-  void forget() {
-    effects.clear();
-    Arrays.fill(sizes, 0);
   }
 }

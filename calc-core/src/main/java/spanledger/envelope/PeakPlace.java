@@ -14,124 +14,107 @@ final class PeakPlace {
   private PeakPlace() {}
 
   /**
-   * Climbs from a place by smaller and smaller steps, which also finds a peak beside a kink.
+   * Climbs from the middle by smaller and smaller steps, which also finds a peak beside a kink.
    *
-   * @param at where to begin, mm
-   * @param value the value there
-   * @param step the first step, mm
+   * @return the greatest value met
    */
-  static void climb(
-      double low, double high, double at, double value, double step, DoubleUnaryOperator of) {
-    double best = value;
-    double where = at;
-    double width = step;
+  static double climb(Bracket from, DoubleUnaryOperator value) {
+    double best = from.atMiddle();
+    double where = from.middle();
+    double width = (from.high() - from.low()) / 8;
     while (width > FINE) {
-      double left = Math.max(low, where - width);
-      double right = Math.min(high, where + width);
-      double atLeft = left == where ? best : of.applyAsDouble(left);
-      double atRight = right == where ? best : of.applyAsDouble(right);
-      boolean moved = Math.max(atLeft, atRight) > best;
-      if (moved) {
+      double left = Math.max(from.low(), where - width);
+      double right = Math.min(from.high(), where + width);
+      double atLeft = left == where ? best : value.applyAsDouble(left);
+      double atRight = right == where ? best : value.applyAsDouble(right);
+      if (Math.max(atLeft, atRight) > best) {
         where = atLeft > atRight ? left : right;
         best = Math.max(atLeft, atRight);
-      }
-      if (!moved) {
+      } else {
         width /= 4;
       }
+    }
+    return best;
+  }
+
+  /** Three places, the middle one with the greatest value. */
+  record Bracket(
+      double low, double middle, double high, double atLow, double atMiddle, double atHigh) {
+
+    /**
+     * The peak of the parabola through three evenly spaced values, or the greatest of them if it
+     * peaks outside.
+     */
+    double promise() {
+      double greatest = Math.max(atMiddle, Math.max(atLow, atHigh));
+      double bend = atLow - 2 * atMiddle + atHigh;
+      if (bend >= 0 || greatest > atMiddle) {
+        return greatest;
+      }
+      double slope = (atHigh - atLow) / 2;
+      return atMiddle - slope * slope / (2 * bend);
+    }
+
+    Bracket with(double at, double value) {
+      if (at > middle) {
+        return value > atMiddle
+            ? new Bracket(middle, at, high, atMiddle, value, atHigh)
+            : new Bracket(low, middle, at, atLow, atMiddle, value);
+      }
+      return value > atMiddle
+          ? new Bracket(low, at, middle, atLow, value, atMiddle)
+          : new Bracket(at, middle, high, value, atMiddle, atHigh);
     }
   }
 
   /**
-   * Narrows a peak down. Each new place is where the parabola through the three best known places
-   * peaks, or halfway into the wider side where that gets nowhere.
+   * Narrows a peak down: each new place is where the parabola through the three known places peaks.
    *
-   * @param low a place at or before the best of three
-   * @param middle the best of three
-   * @param high a place at or after it
-   * @param atLow value there
-   * @param atMiddle value there; not less than the other two
-   * @param atHigh value there
+   * @param from the places to begin with; two of them may be one if the best is at an end
    * @param value the value at a place, mm
    * @param enough stops as soon as no parabola promises more than this
+   * @return the greatest value met
    */
-  static void narrow(
-      double low,
-      double middle,
-      double high,
-      double atLow,
-      double atMiddle,
-      double atHigh,
-      DoubleUnaryOperator value,
-      DoubleSupplier enough) {
-    double a = low;
-    double b = middle;
-    double c = high;
-    double fa = atLow;
-    double fb = atMiddle;
-    double fc = atHigh;
-    if (a == b || b == c) {
-      // The best is at an end: only a point inside tells whether something peaks before it.
-      double at = a == b ? b + 0.25 * (c - b) : b - 0.25 * (b - a);
+  static double narrow(Bracket from, DoubleUnaryOperator value, DoubleSupplier enough) {
+    Bracket b = from;
+    if (b.low() == b.middle() || b.middle() == b.high()) {
+      // The best is at an end: only a place inside tells whether something peaks before it.
+      double at =
+          b.low() == b.middle()
+              ? b.middle() + 0.25 * (b.high() - b.middle())
+              : b.middle() - 0.25 * (b.middle() - b.low());
       double found = value.applyAsDouble(at);
-      if (found <= fb) {
-        return;
+      if (found <= b.atMiddle()) {
+        return b.atMiddle();
       }
-      if (a == b) {
-        fa = fb;
-      } else {
-        fc = fb;
-      }
-      b = at;
-      fb = found;
+      b = new Bracket(b.low(), at, b.high(), b.atLow(), found, b.atHigh());
     }
     for (int round = 0; round < ROUNDS; round++) {
-      double left = b - a;
-      double right = c - b;
-      if (left < FINE && right < FINE) {
-        return;
+      double left = b.middle() - b.low();
+      double right = b.high() - b.middle();
+      double slopeLeft = (b.atMiddle() - b.atLow()) / left;
+      double slopeRight = (b.atHigh() - b.atMiddle()) / right;
+      double bend = (slopeRight - slopeLeft) / (left + right);
+      if (!(bend < 0) || Math.max(left, right) < FINE) {
+        break;
       }
-      double slopeLeft = (fb - fa) / left;
-      double slopeRight = (fc - fb) / right;
-      double bend = (slopeRight - slopeLeft) / (a + left + right - a);
-      if (!(bend < 0)) {
-        return;
-      }
-      // f(b + d) = fb + slope d + bend d², from the divided differences.
+      // f(middle + d) = f + slope d + bend d², from the divided differences.
       double slope = slopeLeft + bend * left;
       double step = -slope / (2 * bend);
-      double promised = fb - slope * slope / (4 * bend);
-      if (promised <= enough.getAsDouble() && round > 0) {
-        return;
+      double promised = b.atMiddle() - slope * slope / (4 * bend);
+      if (promised <= enough.getAsDouble()) {
+        break;
       }
-      if (promised <= 0.999 * enough.getAsDouble()) {
-        return;
+      double at = b.middle() + step;
+      boolean last = Math.abs(step) < FINE;
+      if (!(at > b.low() && at < b.high()) || at == b.middle()) {
+        break;
       }
-      double at = b + step;
-      if (!(at > a && at < c) || Math.abs(step) < FINE) {
-        at = right > left ? b + Math.min(right / 2, 2 * FINE) : b - Math.min(left / 2, 2 * FINE);
-        if (Math.abs(step) < FINE) {
-          value.applyAsDouble(Math.max(a, Math.min(c, b + step)));
-          return;
-        }
-      }
-      double found = value.applyAsDouble(at);
-      if (found > fb) {
-        if (at > b) {
-          a = b;
-          fa = fb;
-        } else {
-          c = b;
-          fc = fb;
-        }
-        b = at;
-        fb = found;
-      } else if (at > b) {
-        c = at;
-        fc = found;
-      } else {
-        a = at;
-        fa = found;
+      b = b.with(at, value.applyAsDouble(at));
+      if (last) {
+        break;
       }
     }
+    return b.atMiddle();
   }
 }

@@ -87,13 +87,13 @@ final class Quartic {
     }
   }
 
-  /** The greatest control point of one polynomial: nothing on it is greater. */
-  static double bound(double[] values) {
+  /** The greatest control point of one polynomial times a sign: nothing on it is greater. */
+  static double bound(double[] values, int sign) {
     double greatest = Double.NEGATIVE_INFINITY;
     for (int j = 0; j < SAMPLES; j++) {
       double sum = 0;
       for (int i = 0; i < SAMPLES; i++) {
-        sum += CONTROL[j][i] * values[i];
+        sum += sign * CONTROL[j][i] * values[i];
       }
       greatest = Math.max(greatest, sum);
     }
@@ -101,21 +101,21 @@ final class Quartic {
   }
 
   /**
-   * The place of the greatest value of one polynomial.
+   * The place of the greatest value of one polynomial times a sign.
    *
    * @param values at the five places, not modified
    */
-  static double peak(double[] values) {
+  static double peak(double[] values, int sign) {
     double[] coefficients = new double[SAMPLES];
     for (int j = 0; j < SAMPLES; j++) {
       for (int i = 0; i < SAMPLES; i++) {
-        coefficients[j] += POWERS[j][i] * values[i];
+        coefficients[j] += sign * POWERS[j][i] * values[i];
       }
     }
     double best = 0;
-    double greatest = values[0];
-    if (values[SAMPLES - 1] > greatest) {
-      greatest = values[SAMPLES - 1];
+    double greatest = sign * values[0];
+    if (sign * values[SAMPLES - 1] > greatest) {
+      greatest = sign * values[SAMPLES - 1];
       best = 1;
     }
     // The slope is a cubic: its sign changes are met by halving between fine steps.

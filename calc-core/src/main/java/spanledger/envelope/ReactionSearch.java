@@ -52,8 +52,7 @@ final class ReactionSearch {
     Optional<LinearPeaks.Peak> worst = Optional.empty();
     for (Combination combination : combinations) {
       if (combination.template().limitState() == state) {
-        LinearPeaks.Peak peak =
-            greatest ? peaks.greatest(combination) : peaks.least(combination);
+        LinearPeaks.Peak peak = greatest ? peaks.greatest(combination) : peaks.least(combination);
         if (worst.isEmpty()
             || (greatest
                 ? peak.value() > worst.get().value()

@@ -115,6 +115,21 @@ final class SectionCheck {
     return wallsKnown ? wall(-ranking, 0, 0) : 0;
   }
 
+  /**
+   * A ranking stress up to which a measure does not exceed a value, MPa; 0 for measures that are
+   * quickly worked out.
+   *
+   * @param most where to begin; halved until it is low enough
+   */
+  double harmless(StrengthMeasure measure, double most, double value) {
+    double stress = measure == StrengthMeasure.WALL ? most : 0;
+    // Walls may be far from even compression; halving is near enough for a filter.
+    while (stress > 0 && bound(measure, stress) > value) {
+      stress = stress > 1e-6 ? stress * 0.9 : 0;
+    }
+    return stress;
+  }
+
   /** A measure after {@link #rank}, without its stresses being worked out again. */
   double quick(StrengthMeasure measure) {
     if (measure != StrengthMeasure.WALL) {

@@ -69,10 +69,7 @@ final class SegmentGrid {
   }
 
   private static SegmentResponse sum(
-      Responses responses,
-      Combination combination,
-      List<Combination.Term> terms,
-      Segment segment) {
+      Responses responses, Combination combination, List<Combination.Term> terms, Segment segment) {
     List<SegmentResponse> parts = new ArrayList<>(terms.size());
     double[] factors = new double[terms.size()];
     for (Combination.Term term : terms) {

@@ -15,6 +15,7 @@ final class StrengthGoal {
   private final StrengthFinding.Scope scope;
   private final StrengthMeasure measure;
   private double worst = -1;
+  private double harmless = -1;
   private @Nullable Instance instance;
   private @Nullable Station station;
 
@@ -38,9 +39,19 @@ final class StrengthGoal {
     return worst;
   }
 
-  /** Takes a state that is worse than all before. */
-  void take(double value, Instance where, Station cut) {
+  /** A ranking stress up to which the measure does not come near the worst so far, MPa. */
+  double harmless() {
+    return harmless;
+  }
+
+  /**
+   * Takes a state that is worse than all before.
+   *
+   * @param harmlessStress a ranking stress up to which the measure stays well below it
+   */
+  void take(double value, double harmlessStress, Instance where, Station cut) {
     worst = value;
+    harmless = harmlessStress;
     instance = where;
     station = cut;
   }

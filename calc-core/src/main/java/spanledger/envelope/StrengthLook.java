@@ -35,6 +35,9 @@ final class StrengthLook {
   /** A free part may shift a peak; with less than this of the worst, it cannot reach it. */
   private static final double NEAR = 0.9;
 
+  /** Walls that come less near than this to the worst need not be worked out. */
+  private static final double FAR = 0.5;
+
   private final Responses responses;
   private final SectionCheck check;
   private final List<StrengthGoal> goals;
@@ -55,10 +58,7 @@ final class StrengthLook {
   /** Looks with a load standing on the segment itself. */
   double[] under(SegmentGrid grid, Combination combination, Standing standing) {
     return at(
-        grid,
-        loaded(grid, combination, Optional.of(standing)),
-        combination,
-        Optional.of(standing));
+        grid, loaded(grid, combination, Optional.of(standing)), combination, Optional.of(standing));
   }
 
   /** What always acts, with the moving load where it stands. */
@@ -96,7 +96,7 @@ final class StrengthLook {
     Set<BitSet> patterns = new LinkedHashSet<>();
     double[] cuts = withGrid(grid, stations);
     for (double x : cuts) {
-      choosePatterns(grid, state, combination, standing, x, patterns);
+      choosePatterns(grid, state, combination, x, patterns);
     }
     for (BitSet pattern : patterns) {
       boolean[] acts = new boolean[grid.options().size()];
@@ -199,12 +199,17 @@ final class StrengthLook {
     state.forces(x, side, forces);
     check.rank(forces, 0);
     for (StrengthGoal goal : goals) {
+      double ranking = check.ranked(goal.measure());
+      if (ranking < goal.harmless()) {
+        continue;
+      }
       double value = check.quick(goal.measure());
       int m = goal.measure().ordinal();
       greatest[m] = Math.max(greatest[m], value);
       if (value > goal.worst() && goal.covers(combination)) {
         goal.take(
             value,
+            check.harmless(goal.measure(), ranking, FAR * value),
             new Instance(combination, pattern(combination, acts), standing),
             new Station(grid.segment(), side == Side.AFTER ? x + JUST_PAST : x));
       }
@@ -226,7 +231,6 @@ final class StrengthLook {
       SegmentGrid grid,
       SegmentResponse state,
       Combination combination,
-      Optional<Standing> standing,
       double x,
       Set<BitSet> patterns) {
     double[] here = new double[FORCES];
@@ -258,8 +262,7 @@ final class StrengthLook {
     }
   }
 
-  private boolean tooSmall(
-      StrengthMeasure measure, double[] here, double[][] parts, double worst) {
+  private boolean tooSmall(StrengthMeasure measure, double[] here, double[][] parts, double worst) {
     for (int k = 0; k < FORCES; k++) {
       double high = here[k];
       double low = here[k];
@@ -277,8 +280,7 @@ final class StrengthLook {
   private SegmentResponse settled(Governing governing) {
     Combination combination = governing.instance().combination();
     SegmentGrid grid =
-        new SegmentGrid(
-            responses, combination, governing.station().segment(), new double[] {0});
+        new SegmentGrid(responses, combination, governing.station().segment(), new double[] {0});
     SegmentResponse state = loaded(grid, combination, governing.instance().standing());
     for (int i = 0; i < combination.options().size(); i++) {
       if (governing.instance().pattern().contains(combination.options().get(i))) {

@@ -38,8 +38,7 @@ final class StrengthSearch {
       if (base.isPresent()) {
         List<StrengthGoal> atBase =
             List.of(
-                new StrengthGoal(
-                    member, StrengthFinding.Scope.POST_BASE, StrengthMeasure.BENDING),
+                new StrengthGoal(member, StrengthFinding.Scope.POST_BASE, StrengthMeasure.BENDING),
                 new StrengthGoal(
                     member, StrengthFinding.Scope.POST_BASE, StrengthMeasure.COMBINED));
         findings.addAll(search(member, check, atBase, base, strength));

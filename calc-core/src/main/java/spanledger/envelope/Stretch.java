@@ -1,6 +1,7 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.TreeSet;
 import spanledger.action.Footprint;
@@ -22,6 +23,7 @@ final class Stretch {
   private final double from;
   private final double to;
   private final List<List<SegmentInfluence.Placed>> samples = new ArrayList<>();
+  private final BitSet touched = new BitSet();
 
   private Stretch(MovingLoad load, LoadPath path, double from, double to, Responses responses) {
     this.load = load;
@@ -29,7 +31,9 @@ final class Stretch {
     this.from = from;
     this.to = to;
     for (int i = 0; i < Quartic.SAMPLES; i++) {
-      samples.add(responses.place(load.placed(path, at(i))));
+      List<SegmentInfluence.Placed> sample = responses.place(load.placed(path, at(i)));
+      samples.add(sample);
+      sample.forEach(part -> touched.set(part.influence().segment().index()));
     }
   }
 
@@ -109,14 +113,7 @@ final class Stretch {
 
   /** Whether the load stands on a segment, somewhere on the stretch. */
   boolean touches(Segment segment) {
-    for (List<SegmentInfluence.Placed> sample : samples) {
-      for (SegmentInfluence.Placed part : sample) {
-        if (part.influence().segment().index() == segment.index()) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return touched.get(segment.index());
   }
 
   /**

@@ -18,8 +18,7 @@ final class StretchEffect implements SegmentGrid.Reach {
     Segment segment = model.segment();
     for (int i = 0; i < Quartic.SAMPLES; i++) {
       for (SegmentInfluence.Placed part : stretch.sample(i)) {
-        part.influence()
-            .addStartForces(part.onNodes(), segment.index(), startForces, FORCES * i);
+        part.influence().addStartForces(part.onNodes(), segment.index(), startForces, FORCES * i);
       }
     }
     double[] control = new double[startForces.length];
