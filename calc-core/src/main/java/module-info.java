@@ -37,4 +37,5 @@ module spanledger.core {
   exports spanledger.stability;
   exports spanledger.state;
   exports spanledger.verdict;
+  exports spanledger.vibration;
 }

@@ -20,6 +20,10 @@ public record BarLoad(
 
   private static final CompiledProcedure POINT = BeamColumnLoad.POINT.compile();
   private static final CompiledProcedure SPREAD = BeamColumnLoad.DISTRIBUTED.compile();
+  private static final CompiledProcedure POINT_CUT = BeamColumnCutLoad.POINT.compile();
+  private static final CompiledProcedure SPREAD_CUT = BeamColumnCutLoad.DISTRIBUTED.compile();
+  private static final CompiledProcedure POINT_BEFORE = LoadBefore.POINT.compile();
+  private static final CompiledProcedure SPREAD_BEFORE = LoadBefore.DISTRIBUTED.compile();
   private static final int POINT_LENGTH = POINT.slot("L");
   private static final int POINT_FORCE = POINT.slot("κ");
   private static final int POINT_TURN = POINT.slot("t_1");
@@ -104,8 +108,98 @@ public record BarLoad(
     into[at + 1] += slots[turn + 1];
   }
 
-  /** Places that {@link #addTurns} needs. */
+  /**
+   * Adds the moment that it causes at a cut of the segment on simple bearings under axial force,
+   * and its change along the segment.
+   *
+   * @param x place of the cut, mm
+   * @param length of the segment, mm
+   * @param reducedY κ for bending about y, by loads along z
+   * @param reducedZ κ for bending about z, by loads along y
+   * @param slots room of {@link #room()} places, overwritten
+   * @param into h_y, h'_y, h_z, h'_z; added to
+   */
+  void addAtCut(
+      double x, double length, double reducedY, double reducedZ, double[] slots, double[] into) {
+    addAtCut(y1, y2, x, length, reducedZ, slots, into, 0);
+    addAtCut(z1, z2, x, length, reducedY, slots, into, 2);
+  }
+
+  private void addAtCut(
+      double first,
+      double second,
+      double x,
+      double length,
+      double reduced,
+      double[] slots,
+      double[] into,
+      int at) {
+    if (first == 0 && second == 0) {
+      return;
+    }
+    CompiledProcedure procedure = isPoint() ? POINT_CUT : SPREAD_CUT;
+    int next = 0;
+    slots[next++] = first;
+    if (!isPoint()) {
+      slots[next++] = second;
+    }
+    slots[next++] = from;
+    if (!isPoint()) {
+      slots[next++] = to;
+    }
+    slots[next++] = x;
+    slots[next++] = length;
+    slots[next] = reduced;
+    procedure.evaluate(slots);
+    int moment = procedure.slot("h");
+    into[at] += slots[moment];
+    into[at + 1] += slots[moment + 1];
+  }
+
+  /** The part along x before a cut, N. */
+  double alongBefore(double x) {
+    return before(x, x1, x2)[0];
+  }
+
+  /** The moment about a cut of the part before it, along y (1) or z (2), N·mm. */
+  double momentBefore(double x, int axis) {
+    return axis == 1 ? before(x, y1, y2)[1] : before(x, z1, z2)[1];
+  }
+
+  /** Adds what lies before a cut, as {@link LocalLoad#addBefore} does. */
+  void addBefore(double x, double[] into) {
+    into[0] += before(x, x1, x2)[0];
+    double[] y = before(x, y1, y2);
+    double[] z = before(x, z1, z2);
+    for (int n = 0; n < 3; n++) {
+      into[1 + n] += y[n];
+      into[4 + n] += z[n];
+    }
+  }
+
+  private double[] before(double x, double first, double second) {
+    CompiledProcedure procedure = isPoint() ? POINT_BEFORE : SPREAD_BEFORE;
+    double[] slots = procedure.newSlots();
+    int next = 0;
+    slots[next++] = first;
+    if (!isPoint()) {
+      slots[next++] = second;
+    }
+    slots[next++] = from;
+    if (!isPoint()) {
+      slots[next++] = to;
+    }
+    slots[next] = x;
+    procedure.evaluate(slots);
+    int effect = procedure.slot("g_0");
+    return new double[] {slots[effect], slots[effect + 1], slots[effect + 2]};
+  }
+
+  /** Places that evaluations need. */
   public static double[] room() {
-    return new double[Math.max(POINT.slotCount(), SPREAD.slotCount())];
+    return new double
+        [Math.max(
+            Math.max(POINT.slotCount(), SPREAD.slotCount()),
+            Math.max(POINT_CUT.slotCount(), SPREAD_CUT.slotCount()))];
   }
 }

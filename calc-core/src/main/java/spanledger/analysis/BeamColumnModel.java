@@ -287,6 +287,31 @@ public final class BeamColumnModel {
   }
 
   /**
+   * Turns of the bar's own ends from the chord about y (0) or z (1) by the movements of the nodes:
+   * those of the nodes, less what joints give. Under the force set, without load.
+   *
+   * @return 2 x 12, a new array
+   */
+  public double[] barTurns(int axis) {
+    double[] b = model.deformationByMovement();
+    double near = stiffness[FLEXIBILITY[2 * axis]];
+    double far = stiffness[FLEXIBILITY[2 * axis + 1]];
+    double s11 = stiffness[BENDING[3 * axis]];
+    double s12 = stiffness[BENDING[3 * axis + 1]];
+    double s22 = stiffness[BENDING[3 * axis + 2]];
+    double[] turns = new double[2 * ENDS];
+    for (int i = 0; i < ENDS; i++) {
+      double first = b[(2 + 2 * axis) * ENDS + i];
+      double second = b[(3 + 2 * axis) * ENDS + i];
+      double atFirst = s11 * first + s12 * second;
+      double atSecond = s12 * first + s22 * second;
+      turns[i] = near * atFirst + far * atSecond;
+      turns[ENDS + i] = far * atFirst + near * atSecond;
+    }
+    return turns;
+  }
+
+  /**
    * How many ways the segment has buckled between its nodes, if these are held, under the force set
    * (Wittrick and Williams 1971): on simple bearings, less what its end turns add, plus what they
    * do with their joints.

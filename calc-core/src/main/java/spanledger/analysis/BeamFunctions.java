@@ -122,6 +122,61 @@ final class BeamFunctions {
         v.times(coshOverSinh(x, v)).minus(number(1)).over(k));
   }
 
+  /** sin(uξ)/u: what grows from a unit slope at the start; ξ at κ = 0. */
+  static Expression sine(Expression k, Expression x) {
+    Expression q = k.times(x.pow(2));
+    Expression v = sqrt(k.negated());
+    return threeForms(
+        k,
+        sin(sqrt(k).times(x)).over(sqrt(k)),
+        x.times(series(q, 5040, 5040, -840, 42, -1)),
+        exp(v.times(x)).minus(exp(v.times(x).negated())).over(v.times(2)));
+  }
+
+  /** cos(uξ): the slope of {@link #sine}; 1 at κ = 0. */
+  static Expression cosine(Expression k, Expression x) {
+    Expression q = k.times(x.pow(2));
+    Expression v = sqrt(k.negated());
+    return threeForms(
+        k,
+        cos(sqrt(k).times(x)),
+        series(q, 40320, 40320, -20160, 1680, -56, 1),
+        exp(v.times(x)).plus(exp(v.times(x).negated())).over(2));
+  }
+
+  /** {@link #sine} summed up from 0 to ξ; ξ²/2 at κ = 0. */
+  static Expression sineSum(Expression k, Expression x) {
+    Expression q = k.times(x.pow(2));
+    Expression v = sqrt(k.negated());
+    Expression half = v.times(x).over(2);
+    return threeForms(
+        k,
+        sin(sqrt(k).times(x).over(2)).pow(2).times(2).over(k),
+        x.pow(2).over(2).times(series(q, 20160, 20160, -1680, 56, -1)),
+        exp(half).minus(exp(half.negated())).pow(2).over(k.times(-2)));
+  }
+
+  /** The sum of {@link #sine} summed up again; ξ³/6 at κ = 0. */
+  static Expression sineSecondSum(Expression k, Expression x) {
+    Expression q = k.times(x.pow(2));
+    Expression v = sqrt(k.negated());
+    return threeForms(
+        k,
+        x.minus(sin(sqrt(k).times(x)).over(sqrt(k))).over(k),
+        x.pow(3).over(6).times(series(q, 60480, 60480, -3024, 72, -1)),
+        x.minus(exp(v.times(x)).minus(exp(v.times(x).negated())).over(v.times(2))).over(k));
+  }
+
+  /** Share of an end moment at ξ = 1 that is left at ξ: sin uξ / sin u. */
+  static Expression share(Expression k, Expression x) {
+    return x.plus(k.times(bow(k, x)));
+  }
+
+  /** Change of {@link #share} per ξ. */
+  static Expression shareSlope(Expression k, Expression x) {
+    return number(1).plus(k.times(bowSlope(k, x)));
+  }
+
   private static Expression threeForms(
       Expression k, Expression compression, Expression small, Expression tension) {
     Condition pushed = greater(k, number(SMALL));

@@ -32,6 +32,9 @@ public final class CriticalLoad {
   /** The frame is proved stable this much below the factor reported. */
   private static final double PROVED = 1e-6;
 
+  /** Nearer to a pole of a segment's stiffness than this, rounding decides on signs. */
+  private static final double NEAR_POLE = 1e-6;
+
   private static final int MOST_ROUNDS = 200;
 
   private static final int LANCZOS = 40;
@@ -130,9 +133,9 @@ public final class CriticalLoad {
       double stable = 0;
       double unstable = Double.POSITIVE_INFINITY;
       double before = 0;
-      // Just short of the factor at which a segment buckles between held nodes: there its own
+      // Short of the factor at which a segment buckles between held nodes: there its own
       // stiffness has a pole.
-      double top = members * (1 - 1e-9);
+      double top = members * (1 - NEAR_POLE);
       change.clear();
       double trial = Math.min(start(), top);
       for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -233,13 +236,15 @@ public final class CriticalLoad {
     /** By Lanczos' method for the stiffness as it begins to change; {@code change} holds that. */
     private double fromScratch(double scale) {
       Random random = new Random(1);
+      // What random loads move most is near the softest movements.
       for (int i = 0; i < mode.length; i++) {
         double like = stiffness.like(i);
         boolean moves = !stiffness.isFixed(i) && like > 0;
-        mode[i] = moves ? (random.nextDouble() - 0.5) / Math.sqrt(like) : 0;
+        mode[i] = moves ? (random.nextDouble() - 0.5) * Math.sqrt(like) : 0;
       }
       factor.factor(unloaded);
       factored++;
+      factor.solve(mode);
       double softest =
           new SoftestMode(mode.length, LANCZOS)
               .find(

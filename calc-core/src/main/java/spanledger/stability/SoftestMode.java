@@ -14,6 +14,7 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 final class SoftestMode {
 
   private static final double CLOSE = 1e-4;
+  private static final int LEAST = 12;
 
   private final int size;
   private final int most;
@@ -85,7 +86,7 @@ final class SoftestMode {
         }
         value = eigen.getRealEigenvalue(best);
         shape = eigen.getEigenvector(best).toArray();
-        if (last || Math.abs(value - before) < CLOSE * Math.abs(value)) {
+        if (last || (steps >= LEAST && Math.abs(value - before) < CLOSE * Math.abs(value))) {
           break;
         }
       }

@@ -26,6 +26,12 @@ final class Equilibrating {
   /** A new factor is made when the last one brought less than this per round. */
   private static final double SLOW = 0.05;
 
+  /** Rounds after which a linear solution is as good as it gets. */
+  private static final int CORRECTIONS = 3;
+
+  /** Force left over per sum of all loads, beyond which a linear frame bears nothing. */
+  private static final double UNBORNE = 1e-6;
+
   /** Forces that differ by less than this share of the greatest leave stability as it was. */
   private static final double NEAR = 1e-3;
 
@@ -35,6 +41,7 @@ final class Equilibrating {
   private final BlockFactor factor;
   private final StateLoads loads;
   private final double scale;
+  private final double reach;
   private final double[] movements;
   private final double[] left;
   private final double[] taken;
@@ -60,13 +67,14 @@ final class Equilibrating {
       BlockMatrix matrix,
       BlockFactor factor,
       StateLoads loads,
-      double scale) {
+      double reach) {
     this.stiffness = stiffness;
     this.holds = holds;
     this.matrix = matrix;
     this.factor = factor;
     this.loads = loads;
-    this.scale = scale;
+    this.reach = 1e3 * reach;
+    this.scale = loads.forceScale(reach);
     int size = stiffness.size();
     movements = new double[size];
     left = new double[size];
@@ -92,9 +100,12 @@ final class Equilibrating {
       if (!Double.isFinite(residual)) {
         return End.NOT_CONVERGED;
       }
-      boolean settled = !secondOrder && round >= 2;
-      if (round > 0 && (residual <= options.tolerance() || settled)) {
+      if (round > 0 && residual <= options.tolerance()) {
         return finished(secondOrder);
+      }
+      if (!secondOrder && round >= CORRECTIONS) {
+        // Each round corrects rounding alone; what then is left over cannot be borne.
+        return residual <= UNBORNE ? finished(secondOrder) : End.UNSTABLE;
       }
       if (secondOrder && round > 1 && residual > SLOW * before) {
         if (!factor()) {
@@ -108,6 +119,10 @@ final class Equilibrating {
   }
 
   private End finished(boolean secondOrder) {
+    if (greatestShift() > reach) {
+      // Rounding alone holds the frame.
+      return End.UNSTABLE;
+    }
     holds.read(movements, supportForces);
     if (!secondOrder) {
       for (int s = 0; s < firstOrderForces.length; s++) {
@@ -118,6 +133,14 @@ final class Equilibrating {
     }
     // Stability was proved under nearly the same forces.
     return isNearFactored() || factor() ? End.BALANCED : End.UNSTABLE;
+  }
+
+  private double greatestShift() {
+    double most = 0;
+    for (int i = 0; i < movements.length; i++) {
+      most = i % 6 < 3 ? Math.max(most, Math.abs(movements[i])) : most;
+    }
+    return most;
   }
 
   private boolean isNearFactored() {

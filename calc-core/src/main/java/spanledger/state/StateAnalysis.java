@@ -107,7 +107,7 @@ public final class StateAnalysis {
   private StateOutcome solve(LoadState state, boolean second) {
     StateLoads loads = loads(state);
     holds.reset();
-    Equilibrating rounds = new Equilibrating(stiffness, holds, matrix, factor, loads, scale(loads));
+    Equilibrating rounds = new Equilibrating(stiffness, holds, matrix, factor, loads, reach);
     // What lifts and what slips is found in first order, where a softest set is safe to pass
     // through; second order starts from there.
     boolean secondOrder = false;
@@ -168,10 +168,6 @@ public final class StateAnalysis {
       loads.add(own, part.factor());
     }
     return loads;
-  }
-
-  private double scale(StateLoads loads) {
-    return loads.forceScale(reach);
   }
 
   private StateOutcome unstable(LoadState state, Equilibrating rounds, boolean secondOrder) {

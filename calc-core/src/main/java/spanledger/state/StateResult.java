@@ -3,6 +3,8 @@ package spanledger.state;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import spanledger.analysis.BeamColumnModel;
+import spanledger.analysis.BeamColumnResponse;
 import spanledger.analysis.Reaction;
 import spanledger.analysis.SegmentModel;
 import spanledger.frame.Freedom;
@@ -18,19 +20,19 @@ public final class StateResult {
   /** Arrays of a solution, kept. */
   static final class Numbers {
     private final double[] movements;
-    private final double[] axialForces;
+    private final double[] meanForces;
     private final double[] firstOrderForces;
     private final double[] endForces;
     private final double[] supportForces;
 
     Numbers(
         double[] movements,
-        double[] axialForces,
+        double[] meanForces,
         double[] firstOrderForces,
         double[] endForces,
         double[] supportForces) {
       this.movements = movements;
-      this.axialForces = axialForces;
+      this.meanForces = meanForces;
       this.firstOrderForces = firstOrderForces;
       this.endForces = endForces;
       this.supportForces = supportForces;
@@ -135,7 +137,7 @@ public final class StateResult {
    * The mean axial force of a segment, N, tension positive; what its bending is worked out with.
    */
   public double axialForce(Segment segment) {
-    return numbers.axialForces[segment.index()];
+    return numbers.meanForces[segment.index()];
   }
 
   /** What the support of a node does to it; all zero where there is none. */
@@ -158,9 +160,18 @@ public final class StateResult {
     return numbers.firstOrderForces;
   }
 
-  /** The loads of the state by segment. */
-  StateLoads loads() {
-    return loads;
+  /** What the state does along a segment. */
+  public BeamColumnResponse response(Segment segment) {
+    int s = segment.index();
+    BeamColumnModel bar = new BeamColumnModel(stiffness.bar(s).model());
+    bar.setForce(secondOrder ? numbers.meanForces[s] : 0);
+    StateLoads.Loaded loaded = loads.bySegment().get(s);
+    return new BeamColumnResponse(
+        bar,
+        numbers.meanForces[s],
+        endForces(segment),
+        loaded == null ? List.of() : loaded.loads(),
+        loaded == null ? new double[SegmentModel.LOAD_MOMENTS] : loaded.moments());
   }
 
   List<Integer> branches() {

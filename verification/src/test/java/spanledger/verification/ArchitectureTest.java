@@ -39,7 +39,7 @@ class ArchitectureTest {
           List.of("assembly"),
           List.of("analysis"),
           List.of("stability"),
-          List.of("state"),
+          List.of("state", "vibration"),
           List.of("resistance"),
           List.of("envelope"),
           List.of("memberdesign"),

@@ -48,7 +48,12 @@ final class GivenFrame {
         given.required("members").valueStream().map(m -> member(m, nodes, bars)).toList();
     List<Support> supports =
         given.required("supports").properties().stream()
-            .map(e -> new Support(find(nodes, e.getKey()), restraints(e.getValue())))
+            .map(
+                e ->
+                    new Support(
+                        find(nodes, e.getKey()),
+                        restraints(e.getValue()),
+                        e.getValue().path("freeWhenLifted").asBoolean(false)))
             .toList();
     Frame frame = new Frame(List.copyOf(nodes.values()), members, supports);
     List<NodalLoad> nodal = new ArrayList<>();
@@ -172,6 +177,7 @@ final class GivenFrame {
 
   private static MemberEnd end(JsonNode node) {
     return new MemberEnd(
+        restraint(node.path("axial"), Restraint.FIXED),
         restraint(node.path("torsion"), Restraint.FIXED),
         restraint(node.path("aboutY"), Restraint.FIXED),
         restraint(node.path("aboutZ"), Restraint.FIXED),
@@ -194,6 +200,23 @@ final class GivenFrame {
     }
     if (node.isNumber()) {
       return new Restraint.Spring(node.asDouble());
+    }
+    if (node.has("play")) {
+      double play = node.get("play").asDouble();
+      double stiffness = node.path("stiffness").asDouble(Double.POSITIVE_INFINITY);
+      return node.has("secondFrom")
+          ? new Restraint.Play(
+              play,
+              stiffness,
+              node.get("secondFrom").asDouble(),
+              node.required("secondStiffness").asDouble())
+          : new Restraint.Play(play, stiffness);
+    }
+    if (node.has("against")) {
+      return new Restraint.OneWay(
+          Restraint.Way.valueOf(node.get("against").asText()),
+          node.path("gap").asDouble(0),
+          node.path("stiffness").asDouble(Double.POSITIVE_INFINITY));
     }
     return switch (node.asText()) {
       case "fixed" -> Restraint.FIXED;
