@@ -17,6 +17,7 @@ module spanledger.core {
   exports spanledger.assembly;
   exports spanledger.envelope;
   exports spanledger.frame;
+  exports spanledger.geometry;
   exports spanledger.material;
   exports spanledger.memberdesign;
   exports spanledger.procedure;

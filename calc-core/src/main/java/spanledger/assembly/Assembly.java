@@ -10,8 +10,13 @@ import java.util.Set;
  * @param platforms its platforms and walkways
  * @param stairs its stairs
  * @param without the names of generated braces that are left out
+ * @param product limits that the maker of the product states, if given
  */
-public record Assembly(List<Platform> platforms, List<Stair> stairs, Set<String> without) {
+public record Assembly(
+    List<Platform> platforms,
+    List<Stair> stairs,
+    Set<String> without,
+    Optional<ProductLimits> product) {
   public Assembly {
     platforms = List.copyOf(platforms);
     stairs = List.copyOf(stairs);

@@ -31,7 +31,7 @@ public final class AssemblyGenerator {
 
   private Generation run() {
     checkNames();
-    List<StairLine> lines = new ArrayList<>();
+    List<Flight> lines = new ArrayList<>();
     StairChecks stairChecks = new StairChecks(assembly);
     for (Stair stair : assembly.stairs()) {
       stairChecks.line(stair, problems.at("stairs", stair.name())).ifPresent(lines::add);
@@ -58,7 +58,7 @@ public final class AssemblyGenerator {
     for (Platform platform : assembly.platforms()) {
       make(platform, plans.getOrDefault(platform.name(), List.of()));
     }
-    for (StairLine line : lines) {
+    for (Flight line : lines) {
       make(line);
     }
     new Collisions(draft, problems).report(assembly);
@@ -84,13 +84,13 @@ public final class AssemblyGenerator {
   }
 
   /** What stairs ask of the floors that they join on to. */
-  private static void checkHeads(StairLine line, Problems.At at) {
+  private static void checkHeads(Flight line, Problems.At at) {
     checkEnd(line, line.upper(), line.stair().side(), at.at("to"));
     line.lower()
         .ifPresent(lower -> checkEnd(line, lower, line.stair().side().opposite(), at.at("from")));
   }
 
-  private static void checkEnd(StairLine line, Platform platform, Side side, Problems.At at) {
+  private static void checkEnd(Flight line, Platform platform, Side side, Problems.At at) {
     if (!side.isLong() && platform.bearers().fromEnds() > 0 && platform.endBeams().isEmpty()) {
       at.add(
           "the " + side.words() + " side of " + platform.name() + ", where no floor member lies",
@@ -114,9 +114,9 @@ public final class AssemblyGenerator {
     }
   }
 
-  private static Map<Side, List<RailGap>> openings(Platform platform, List<StairLine> lines) {
+  private static Map<Side, List<RailGap>> openings(Platform platform, List<Flight> lines) {
     Map<Side, List<RailGap>> openings = new EnumMap<>(Side.class);
-    for (StairLine line : lines) {
+    for (Flight line : lines) {
       Stair stair = line.stair();
       if (stair.to().equals(platform.name())) {
         openings
@@ -177,10 +177,11 @@ public final class AssemblyGenerator {
         .ifPresent(post -> made.stations(side).put(at, new Station(at, label, post)));
   }
 
-  private void make(StairLine line) {
+  private void make(Flight line) {
     PlatformDraft upper = Optional.ofNullable(platforms.get(line.upper().name())).orElseThrow();
     Optional<PlatformDraft> lower =
         line.lower().flatMap(platform -> Optional.ofNullable(platforms.get(platform.name())));
+    draft.flight(line);
     new StairGenerator(line, draft, upper, lower).generate();
   }
 

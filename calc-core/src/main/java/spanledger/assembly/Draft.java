@@ -39,6 +39,8 @@ final class Draft {
   private final Map<String, Support> feet = new LinkedHashMap<>();
   private final List<FloorDraft> floors = new ArrayList<>();
   private final List<RailDraft> rails = new ArrayList<>();
+  private final List<Flight> flights = new ArrayList<>();
+  private final List<RailStretch> stretches = new ArrayList<>();
 
   /** The node at a place; if there is none yet, one of this name. */
   Node node(String name, Vector place) {
@@ -94,6 +96,16 @@ final class Draft {
     rails.add(new RailDraft(name, kind, List.copyOf(pieces), List.copyOf(posts), out));
   }
 
+  /** Notes a flight. */
+  void flight(Flight flight) {
+    flights.add(flight);
+  }
+
+  /** Notes a stretch of guardrail. */
+  void stretch(RailStretch stretch) {
+    stretches.add(stretch);
+  }
+
   /** The members in order. */
   List<DraftMember> members() {
     return List.copyOf(members.values());
@@ -132,7 +144,9 @@ final class Draft {
                         of(r.rails(), finished),
                         of(r.posts(), finished),
                         r.out()))
-            .toList());
+            .toList(),
+        flights,
+        stretches);
   }
 
   private static List<Member> of(List<DraftMember> drafts, Map<String, Member> finished) {

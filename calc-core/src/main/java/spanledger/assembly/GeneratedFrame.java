@@ -20,6 +20,8 @@ import spanledger.frame.Support;
  * @param feet its feet, by names such as {@code floor1/foot-north1}
  * @param surfaces its floors
  * @param rails its rails
+ * @param flights its flights of stairs
+ * @param stretches the stretches of guardrail between neighbouring posts
  */
 public record GeneratedFrame(
     List<Node> nodes,
@@ -27,7 +29,9 @@ public record GeneratedFrame(
     Map<String, Part> parts,
     Map<String, Support> feet,
     List<Surface> surfaces,
-    List<Rail> rails) {
+    List<Rail> rails,
+    List<Flight> flights,
+    List<RailStretch> stretches) {
   public GeneratedFrame {
     nodes = List.copyOf(nodes);
     members = List.copyOf(members);
@@ -35,6 +39,8 @@ public record GeneratedFrame(
     feet = Collections.unmodifiableMap(new LinkedHashMap<>(feet));
     surfaces = List.copyOf(surfaces);
     rails = List.copyOf(rails);
+    flights = List.copyOf(flights);
+    stretches = List.copyOf(stretches);
   }
 
   /** The frame with all its feet. */

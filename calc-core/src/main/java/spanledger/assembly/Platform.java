@@ -22,6 +22,7 @@ import spanledger.frame.Vector;
  * @param deck its decking
  * @param bracing what keeps it from swaying
  * @param guardrail its guardrail, if there is one
+ * @param site what is known beyond its frame
  */
 public record Platform(
     String name,
@@ -36,7 +37,8 @@ public record Platform(
     CrossBearers bearers,
     Deck deck,
     Bracing bracing,
-    Optional<Guardrail> guardrail) {
+    Optional<Guardrail> guardrail,
+    PlatformSite site) {
 
   public Platform {
     bays = List.copyOf(bays);

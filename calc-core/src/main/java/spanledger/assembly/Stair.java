@@ -24,6 +24,7 @@ import spanledger.frame.Restraint;
  * @param tread what the treads are
  * @param foot what the ground holds at each foot, one per {@link spanledger.frame.Freedom}
  * @param rails its guardrails, if it has any
+ * @param site what is known beyond its frame
  */
 public record Stair(
     String name,
@@ -39,7 +40,8 @@ public record Stair(
     Part stringer,
     Part tread,
     List<Restraint> foot,
-    Optional<StairRails> rails) {
+    Optional<StairRails> rails,
+    StairSite site) {
   public Stair {
     foot = List.copyOf(foot);
   }

@@ -27,7 +27,7 @@ final class StairChecks {
   }
 
   /** Where a flight runs, or nothing after its problems are told. */
-  Optional<StairLine> line(Stair stair, Problems.At at) {
+  Optional<Flight> line(Stair stair, Problems.At at) {
     Optional<Platform> upper = platform(stair.to(), at.at("to"));
     Optional<Platform> lower = stair.from().flatMap(name -> platform(name, at.at("from")));
     if (upper.isEmpty() || (stair.from().isPresent() && lower.isEmpty())) {
@@ -46,7 +46,7 @@ final class StairChecks {
       return Optional.empty();
     }
     return going(stair, upper.get(), lower, total, at)
-        .map(going -> new StairLine(stair, upper.get(), lower, total, going))
+        .map(going -> new Flight(stair, upper.get(), lower, total, going))
         .filter(line -> fits(line, at));
   }
 
@@ -188,7 +188,7 @@ final class StairChecks {
     return lower.onSide(stair.side().opposite(), 0).minus(from).dot(stair.side().outward());
   }
 
-  private static boolean fits(StairLine line, Problems.At at) {
+  private static boolean fits(Flight line, Problems.At at) {
     double pitch = Math.atan(line.rise() / line.going());
     if (line.going() < LEAST_GOING || line.going() > GREATEST_GOING || pitch > STEEPEST) {
       double least = Math.max(LEAST_GOING, line.rise() / Math.tan(STEEPEST));

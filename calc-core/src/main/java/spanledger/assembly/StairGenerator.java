@@ -11,7 +11,7 @@ import spanledger.frame.Vector;
 /** Makes a flight of stairs between platforms that are made already. */
 final class StairGenerator {
 
-  private final StairLine line;
+  private final Flight line;
   private final Stair stair;
   private final Draft draft;
   private final PlatformDraft upper;
@@ -24,7 +24,7 @@ final class StairGenerator {
    */
   private record Holder(int step, DraftMember post, String label) {}
 
-  StairGenerator(StairLine line, Draft draft, PlatformDraft upper, Optional<PlatformDraft> lower) {
+  StairGenerator(Flight line, Draft draft, PlatformDraft upper, Optional<PlatformDraft> lower) {
     this.line = line;
     this.stair = line.stair();
     this.draft = draft;

@@ -7,6 +7,7 @@ public enum CheckGroup {
   GUARDRAIL("Guardrail"),
   STABILITY("Sway and stability"),
   SUPPORT("Supports"),
+  GEOMETRY("Geometry"),
   OUTSIDE("Not covered");
 
   private final String words;

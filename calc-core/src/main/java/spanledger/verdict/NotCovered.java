@@ -12,10 +12,16 @@ final class NotCovered {
 
   private NotCovered() {}
 
-  static List<Verdict> verdicts(Findings findings) {
+  static List<Verdict> verdicts(Findings findings, boolean geometryReviewed) {
     List<Verdict> verdicts = new ArrayList<>(always());
     if (findings.deflections().stream().noneMatch(f -> f.kind() == DeflectionFinding.Kind.SWAY)) {
       verdicts.add(open("sway deflection", "no floor stands above the supports to be judged"));
+    }
+    if (!geometryReviewed) {
+      verdicts.add(
+          open(
+              "geometry rules",
+              "heights, gaps, rises and goings are not checked; describe the job as an assembly"));
     }
     return verdicts;
   }
@@ -36,7 +42,6 @@ final class NotCovered {
         open(
             "deck panels and treads",
             "taken to span between their members; not checked themselves"),
-        open("geometry rules", "heights, gaps, rises and goings are not checked"),
         open("vibration", "not checked"));
   }
 

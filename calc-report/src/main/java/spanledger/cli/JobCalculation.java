@@ -85,7 +85,11 @@ final class JobCalculation implements JobRunner {
     }
     try {
       return Optional.of(
-          new Assessor(job.rules(), job.rails(), job.placesPerSegment())
+          new Assessor(
+                  job.rules(),
+                  job.rails(),
+                  job.placesPerSegment(),
+                  job.assembly().map(built -> built.geometry(job.rules())))
               .assess(analysis, actions, job.combinations()));
     } catch (MechanismException e) {
       return refused(file, output, e);

@@ -13,6 +13,7 @@ import spanledger.assembly.GeneratedFrame;
 import spanledger.assembly.Generation;
 import spanledger.assembly.Part;
 import spanledger.assembly.Platform;
+import spanledger.assembly.ProductLimits;
 import spanledger.assembly.Stair;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
@@ -44,17 +45,21 @@ final class AssemblyDecoder {
     Names<Part> known =
         fields.require("parts").map(parts::decode).orElse(new Names<>(reading, "part"));
     AssemblyFields values = new AssemblyFields(reading, known);
+    SiteDecoder sites = new SiteDecoder(values);
     Names<Platform> platforms =
         named(fields.require("platforms"), "platform", new PlatformDecoder(values)::decode);
     Names<Stair> stairs = named(fields.find("stairs"), "stair", new StairDecoder(values)::decode);
     Set<String> without = without(fields);
+    Optional<Located> givenProduct = fields.find("product");
+    Optional<ProductLimits> product = givenProduct.flatMap(sites::product);
     Assembly assembly =
-        new Assembly(platforms.usable(), checkable(stairs.usable(), platforms), without);
+        new Assembly(platforms.usable(), checkable(stairs.usable(), platforms), without, product);
     Generation generation = AssemblyGenerator.generate(assembly);
     boolean whole =
         platforms.areAllUsable()
             && stairs.areAllUsable()
             && !platforms.usable().isEmpty()
+            && product.isPresent() == givenProduct.isPresent()
             && fields.has("parts");
     for (AssemblyProblem problem : generation.problems()) {
       if (whole || !problem.path().get(0).equals("without")) {
@@ -77,7 +82,9 @@ final class AssemblyDecoder {
       return DecodedAssembly.faulty(makers(platforms, stairs));
     }
     return new DecodedAssembly(
-        Optional.of(assembly), frame, known.areAllSound(), makers(platforms, stairs));
+        frame.map(made -> new BuiltAssembly(assembly, made)),
+        known.areAllSound(),
+        makers(platforms, stairs));
   }
 
   private <T> Names<T> named(

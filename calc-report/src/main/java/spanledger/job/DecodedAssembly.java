@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import spanledger.assembly.Assembly;
 import spanledger.assembly.GeneratedFrame;
 import spanledger.frame.Support;
 import spanledger.job.source.Located;
@@ -14,33 +13,36 @@ import spanledger.job.source.Located;
 /**
  * What came of the assembly of a job.
  *
- * @param assembly the assembly; empty if the job has none or it has faults
- * @param frame its frame; empty likewise
+ * @param built the assembly and its frame; empty if the job has none or it has faults
  * @param isSound whether it has no faults; one without any is sound
  * @param makers the entries of its platforms and stairs
  */
 record DecodedAssembly(
-    Optional<Assembly> assembly,
-    Optional<GeneratedFrame> frame,
+    Optional<BuiltAssembly> built,
     boolean isSound,
     Set<Located.Entry> makers) {
 
   /** A job without an assembly. */
   static final DecodedAssembly NONE =
-      new DecodedAssembly(Optional.empty(), Optional.empty(), true, Set.of());
+      new DecodedAssembly(Optional.empty(), true, Set.of());
 
   DecodedAssembly {
     makers = Set.copyOf(makers);
   }
 
+  /** The frame that it made. */
+  private Optional<GeneratedFrame> frame() {
+    return built.map(BuiltAssembly::frame);
+  }
+
   /** An assembly with faults. */
   static DecodedAssembly faulty(Set<Located.Entry> makers) {
-    return new DecodedAssembly(Optional.empty(), Optional.empty(), false, makers);
+    return new DecodedAssembly(Optional.empty(), false, makers);
   }
 
   /** Puts generated feet before supports that the job gives by hand. */
   void addFeetTo(Names<Support> names) {
-    Map<String, Support> feet = frame.map(GeneratedFrame::feet).orElse(Map.of());
+    Map<String, Support> feet = frame().map(GeneratedFrame::feet).orElse(Map.of());
     addTo(names, made -> List.of(), Support::toString);
     feet.forEach((name, support) -> names.addGenerated(entry(name), support));
   }
@@ -55,10 +57,10 @@ record DecodedAssembly(
   /** Puts generated things before those that the job gives by hand. */
   <T> void addTo(
       Names<T> names, Function<GeneratedFrame, List<T>> things, Function<T, String> nameOf) {
-    if (!isSound && frame.isEmpty()) {
+    if (!isSound && built.isEmpty()) {
       names.leaveOpen(makers.stream().map(Located.Entry::key).collect(Collectors.toSet()));
     }
-    for (T thing : frame.map(things).orElse(List.of())) {
+    for (T thing : frame().map(things).orElse(List.of())) {
       names.addGenerated(entry(nameOf.apply(thing)), thing);
     }
   }

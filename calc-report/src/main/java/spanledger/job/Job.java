@@ -21,6 +21,7 @@ import spanledger.memberdesign.MemberDesign;
  * @param surfaces the floors
  * @param rails the rails of the guardrails
  * @param userCases the load cases given in the job
+ * @param assembly the description of which the frame came, if it was described and not only typed
  * @param memberDesign by which code members are checked, if the job says so
  * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
  *     tried
@@ -35,6 +36,7 @@ public record Job(
     List<Surface> surfaces,
     List<Rail> rails,
     List<UserCase> userCases,
+    Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
     int placesPerSegment,
     String sha256) {

@@ -100,6 +100,7 @@ final class JobDecoder {
             surfaces.usable(),
             rails.usable(),
             userCases.usable(),
+            structure.assembly().built(),
             design,
             places,
             sha256));

@@ -13,6 +13,7 @@ import spanledger.assembly.EdgeBeams;
 import spanledger.assembly.Guardrail;
 import spanledger.assembly.Part;
 import spanledger.assembly.Platform;
+import spanledger.assembly.PlatformSite;
 import spanledger.assembly.Posts;
 import spanledger.frame.Restraint;
 import spanledger.frame.Vector;
@@ -32,6 +33,7 @@ final class PlatformDecoder {
   private final FootDecoder feet;
   private final BracingDecoder bracing;
   private final GuardrailDecoder guardrails;
+  private final SiteDecoder sites;
 
   PlatformDecoder(AssemblyFields values) {
     this.values = values;
@@ -39,6 +41,7 @@ final class PlatformDecoder {
     this.feet = new FootDecoder(reading);
     this.bracing = new BracingDecoder(values);
     this.guardrails = new GuardrailDecoder(values);
+    this.sites = new SiteDecoder(values);
   }
 
   Optional<Platform> decode(Located.Entry entry) {
@@ -59,6 +62,7 @@ final class PlatformDecoder {
     Optional<CrossBearers> bearers = fields.require("crossBearers").flatMap(this::bearers);
     Optional<Deck> deck = fields.require("deck").flatMap(this::deck);
     Optional<Bracing> braces = bracing.decode(fields);
+    Optional<PlatformSite> site = sites.platform(fields);
     Optional<Located> rail = fields.find("guardrail");
     Optional<Guardrail> guardrail = rail.flatMap(guardrails::decode);
     if (at.isEmpty()
@@ -73,6 +77,7 @@ final class PlatformDecoder {
         || bearers.isEmpty()
         || deck.isEmpty()
         || braces.isEmpty()
+        || site.isEmpty()
         || (rail.isPresent() && guardrail.isEmpty())) {
       return Optional.empty();
     }
@@ -91,7 +96,8 @@ final class PlatformDecoder {
             bearers.get(),
             deck.get(),
             braces.get(),
-            guardrail));
+            guardrail,
+            site.get()));
   }
 
   private static Optional<Part> noEnds(Fields fields) {

@@ -6,6 +6,7 @@ import spanledger.assembly.Guardrail;
 import spanledger.assembly.Part;
 import spanledger.assembly.Side;
 import spanledger.assembly.Stair;
+import spanledger.assembly.StairSite;
 import spanledger.frame.Restraint;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
@@ -20,6 +21,7 @@ final class StairDecoder {
   private final FootDecoder feet;
   private final TurnDecoder turns;
   private final GuardrailDecoder guardrails;
+  private final SiteDecoder sites;
 
   StairDecoder(AssemblyFields values) {
     this.values = values;
@@ -27,6 +29,7 @@ final class StairDecoder {
     this.feet = new FootDecoder(reading);
     this.turns = new TurnDecoder(reading);
     this.guardrails = new GuardrailDecoder(values);
+    this.sites = new SiteDecoder(values);
   }
 
   Optional<Stair> decode(Located.Entry entry) {
@@ -48,6 +51,7 @@ final class StairDecoder {
     Optional<Part> stringer = values.part(fields, "stringers");
     Optional<Part> tread = values.part(fields, "treads");
     Optional<List<Restraint>> foot = fields.require("foot").flatMap(feet::decode);
+    Optional<StairSite> site = sites.stair(fields);
     Optional<Located> givenRails = fields.find("rails");
     Optional<Stair.StairRails> rails = givenRails.flatMap(this::rails);
     if (to.isEmpty()
@@ -61,6 +65,7 @@ final class StairDecoder {
         || stringer.isEmpty()
         || tread.isEmpty()
         || foot.isEmpty()
+        || site.isEmpty()
         || (givenRails.isPresent() && rails.isEmpty())) {
       return Optional.empty();
     }
@@ -79,7 +84,8 @@ final class StairDecoder {
             stringer.get(),
             tread.get(),
             foot.get(),
-            rails));
+            rails,
+            site.get()));
   }
 
   private Optional<Stair.StairRails> rails(Located value) {

@@ -79,7 +79,7 @@ record Structure(
 
   /** Whether it is known which nodes are where and what joins and holds them. */
   boolean isUsable() {
-    return (assembly.isSound() || assembly.frame().isPresent())
+    return (assembly.isSound() || assembly.built().isPresent())
         && nodes.areAllUsable()
         && members.areAllUsable()
         && supports.areAllUsable();

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import spanledger.action.Figure;
 import spanledger.action.RailDirection;
 import spanledger.action.RuleSet;
+import spanledger.geometry.GeometryRule;
 import spanledger.quantity.Dimension;
 
 /** Reads rule sets from data files. */
@@ -19,7 +20,7 @@ public final class RuleTables {
       Stream.of(RailDirection.values())
           .collect(Collectors.toUnmodifiableMap(RailDirection::words, d -> d));
 
-  private static final Map<String, Dimension> DIMENSIONS =
+  private static final Map<String, Dimension> OF_LOADS_AND_LIMITS =
       Map.ofEntries(
           Map.entry(RuleSet.FLOOR_AREA, Dimension.STRESS),
           Map.entry(RuleSet.FLOOR_POINT, Dimension.FORCE),
@@ -42,7 +43,15 @@ public final class RuleTables {
           Map.entry(RuleSet.LATERAL_FREQUENCY, Dimension.FREQUENCY),
           Map.entry(RuleSet.VIBRATING_SHARE, Dimension.NONE));
 
+  private static final Map<String, Dimension> DIMENSIONS = dimensions();
+
   private RuleTables() {}
+
+  private static Map<String, Dimension> dimensions() {
+    Map<String, Dimension> all = new TreeMap<>(GeometryRule.dimensions());
+    all.putAll(OF_LOADS_AND_LIMITS);
+    return Map.copyOf(all);
+  }
 
   /** All rule sets that come with this module, in the order of its files. */
   public static List<RuleSet> ruleSets() {

@@ -37,6 +37,7 @@ class ArchitectureTest {
           List.of("action"),
           List.of("sparse"),
           List.of("assembly"),
+          List.of("geometry"),
           List.of("analysis"),
           List.of("stability"),
           List.of("state", "vibration"),

@@ -4,7 +4,7 @@ import java.util.Optional;
 import spanledger.frame.Vector;
 
 /**
- * Where a flight of stairs runs.
+ * A flight of stairs between the floors that it joins.
  *
  * @param stair the flight
  * @param upper the platform that it leads up to
@@ -12,16 +12,16 @@ import spanledger.frame.Vector;
  * @param totalRise from its foot to the upper floor, mm
  * @param going the level distance from nosing to nosing, mm
  */
-record StairLine(
+public record Flight(
     Stair stair, Platform upper, Optional<Platform> lower, double totalRise, double going) {
 
   /** One rise, mm. */
-  double rise() {
+  public double rise() {
     return totalRise / stair.rises();
   }
 
   /** The level length of the line through the nosings from foot to floor, mm. */
-  double run() {
+  public double run() {
     return stair.rises() * going;
   }
 
