@@ -83,8 +83,7 @@ final class GuardrailGenerator {
       String piece = gap.isPresent() ? "gate" + ++gate : "span" + ++span;
       if (kind == RailKind.TOP) {
         made.draft()
-            .stretch(
-                new RailStretch(platform.name(), side, from.at(), to.at(), gap.isPresent()));
+            .stretch(new RailStretch(platform.name(), side, from.at(), to.at(), gap.isPresent()));
       }
       Node start = made.onPost(from.post(), from.label(), level, word);
       Node end = made.onPost(to.post(), to.label(), level, word);

@@ -36,7 +36,12 @@ final class Findings {
 
   /** A size that the job gives or leaves out; a limit that it would meet must exist. */
   void addGiven(GeometryRule rule, String subject, Optional<Double> size, String key) {
-    add(rule, subject, size, Optional.empty(), size.isPresent() ? "" : "\"" + key + "\" is not given");
+    add(
+        rule,
+        subject,
+        size,
+        Optional.empty(),
+        size.isPresent() ? "" : "\"" + key + "\" is not given");
   }
 
   private void add(
@@ -48,8 +53,7 @@ final class Findings {
     Optional<Figure> limit = figure(rule);
     if (limit.isPresent()) {
       all.add(
-          new GeometryFinding(
-              rule.check(), subject, size, limit, rule.isAtMost(), step, remark));
+          new GeometryFinding(rule.check(), subject, size, limit, rule.isAtMost(), step, remark));
     }
   }
 

@@ -44,8 +44,7 @@ final class FlightReview {
     reviewEquality(stair.site());
     findings.addGiven(
         GeometryRule.STAIR_WIDTH_LEAST, name, stair.site().clearWidth(), "clearWidth");
-    findings.addGiven(
-        GeometryRule.STAIR_HEADROOM_LEAST, name, stair.site().headroom(), "headroom");
+    findings.addGiven(GeometryRule.STAIR_HEADROOM_LEAST, name, stair.site().headroom(), "headroom");
     stair.rails().ifPresent(this::reviewRails);
     flight.lower().ifPresent(this::reviewLanding);
   }
@@ -63,7 +62,10 @@ final class FlightReview {
         GeometryRule.RISE_DIFFERENCE_MOST,
         name,
         difference,
-        "as measured, first and last included: rise " + worst + " is highest, rise " + least
+        "as measured, first and last included: rise "
+            + worst
+            + " is highest, rise "
+            + least
             + " lowest");
   }
 
@@ -71,7 +73,10 @@ final class FlightReview {
     findings.add(GeometryRule.STAIR_RAIL_LEAST, name, rails.height(), "");
     findings.add(GeometryRule.STAIR_RAIL_MOST, name, rails.height(), "");
     findings.add(
-        GeometryRule.GUARDRAIL_GAP_MOST, name, RailGaps.greatest(0, heights(rails)), RailGaps.REMARK);
+        GeometryRule.GUARDRAIL_GAP_MOST,
+        name,
+        RailGaps.greatest(0, heights(rails)),
+        RailGaps.REMARK);
   }
 
   private static List<Double> heights(Stair.StairRails rails) {

@@ -36,7 +36,6 @@ public record GeometryFinding(
    */
   public double utilisation() {
     Figure figure = limit.orElseThrow();
-    return LimitCheck.utilisation(
-        figure.dimension(), atMost, size.orElseThrow(), figure.value());
+    return LimitCheck.utilisation(figure.dimension(), atMost, size.orElseThrow(), figure.value());
   }
 }

@@ -38,7 +38,6 @@ public enum GeometryRule {
   DECK_OPENING_OVER_PEOPLE_MOST(
       "deck.opening-over-people-most", "opening in the decking over people", true);
 
-
   private final String id;
   private final String check;
   private final boolean atMost;

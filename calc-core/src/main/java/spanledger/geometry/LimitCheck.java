@@ -46,8 +46,7 @@ public final class LimitCheck {
   }
 
   /** The utilisation of a limit. */
-  public static double utilisation(
-      Dimension dimension, boolean atMost, double size, double limit) {
+  public static double utilisation(Dimension dimension, boolean atMost, double size, double limit) {
     CompiledProcedure compiled = of(dimension, atMost).compile();
     double[] slots = compiled.newSlots();
     slots[0] = size;

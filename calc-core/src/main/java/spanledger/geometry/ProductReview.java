@@ -39,8 +39,7 @@ final class ProductReview {
         limits.railSupport());
   }
 
-  private void add(
-      String check, Platform platform, Optional<Double> size, Optional<Double> limit) {
+  private void add(String check, Platform platform, Optional<Double> size, Optional<Double> limit) {
     if (size.isPresent() && limit.isPresent()) {
       findings.add(
           check,

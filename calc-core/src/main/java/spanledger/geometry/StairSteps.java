@@ -36,12 +36,7 @@ public final class StairSteps {
     Reference going =
         p.input("g", "level distance from nosing to nosing", Dimension.LENGTH, Domain.POSITIVE);
     Reference rise = p.step("R", "one rise", Dimension.LENGTH, height.over(rises), GEOMETRY);
-    p.step(
-        "S",
-        "two rises and a going",
-        Dimension.LENGTH,
-        rise.times(2).plus(going),
-        STEP);
+    p.step("S", "two rises and a going", Dimension.LENGTH, rise.times(2).plus(going), STEP);
     Reference pitch =
         p.step(
             "θ",
@@ -49,7 +44,8 @@ public final class StairSteps {
             Dimension.NONE,
             atan(rise.over(going)),
             GEOMETRY);
-    p.step("θ_deg", "pitch in degrees", Dimension.NONE, pitch.times(number(180).over(pi())), GEOMETRY);
+    p.step(
+        "θ_deg", "pitch in degrees", Dimension.NONE, pitch.times(number(180).over(pi())), GEOMETRY);
     p.step(
         "L_n",
         "level distance from the first nosing to the floor's",

@@ -17,14 +17,10 @@ import spanledger.job.source.Located;
  * @param isSound whether it has no faults; one without any is sound
  * @param makers the entries of its platforms and stairs
  */
-record DecodedAssembly(
-    Optional<BuiltAssembly> built,
-    boolean isSound,
-    Set<Located.Entry> makers) {
+record DecodedAssembly(Optional<BuiltAssembly> built, boolean isSound, Set<Located.Entry> makers) {
 
   /** A job without an assembly. */
-  static final DecodedAssembly NONE =
-      new DecodedAssembly(Optional.empty(), true, Set.of());
+  static final DecodedAssembly NONE = new DecodedAssembly(Optional.empty(), true, Set.of());
 
   DecodedAssembly {
     makers = Set.copyOf(makers);

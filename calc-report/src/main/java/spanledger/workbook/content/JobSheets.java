@@ -55,11 +55,14 @@ public final class JobSheets {
             workbook, job, findings.deflections(), cuts, segments, sums, movements, nodes, figures);
     GuardrailSheet.write(workbook, findings.strength(), cuts);
     SupportSheet.write(workbook, findings.reactions(), combinations, balance);
-    SummarySheet.write(workbook, assessment, shown, strength, deflection, balance);
+    GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
+    SummarySheet.write(
+        workbook, assessment, shown, strength, deflection, balance, geometry.judged());
     Cut worst = worst(findings);
     WorkedSheet.write(
         workbook, strength.tables(), cuts.row(worst), strength.row(worst), deflection.tables());
-    SourceSheet.write(workbook, job, procedures(sections, segments, forces, strength, deflection));
+    SourceSheet.write(
+        workbook, job, procedures(sections, segments, forces, strength, deflection, geometry));
   }
 
   private static void addNew(List<Cut> cuts, Cut cut) {
@@ -81,13 +84,15 @@ public final class JobSheets {
       SegmentSheets segments,
       EndForceSheets forces,
       StrengthSheet strength,
-      DeflectionSheet deflection) {
+      DeflectionSheet deflection,
+      GeometrySheet geometry) {
     List<ProcedureCells> tables = new ArrayList<>(sections.tables());
     tables.add(segments.geometryTable());
     tables.add(segments.stiffnessTable());
     tables.add(forces.endForceTable());
     tables.addAll(strength.tables());
     tables.addAll(deflection.tables());
+    tables.addAll(geometry.tables());
     return tables.stream().map(t -> t.procedure().procedure()).toList();
   }
 }

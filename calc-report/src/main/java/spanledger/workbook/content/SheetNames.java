@@ -23,6 +23,7 @@ final class SheetNames {
   static final String DEFLECTION = "Deflection";
   static final String GUARDRAIL = "Guardrail";
   static final String SUPPORTS = "Support reactions";
+  static final String GEOMETRY = "Geometry";
   static final String WORKED = "Worked page";
   static final String SOURCES = "Sources";
 

@@ -40,7 +40,8 @@ final class SummarySheet {
       Representatives shown,
       StrengthSheet strength,
       DeflectionSheet deflection,
-      BalanceSheet balance) {
+      BalanceSheet balance,
+      List<GeometrySheet.Judged> geometry) {
     LedgerSheet sheet = workbook.sheet(SheetNames.SUMMARY);
     sheet.title("Summary", "Every check with its live result. What is not checked stands first.");
     writeOpen(sheet, assessment);
@@ -48,6 +49,7 @@ final class SummarySheet {
     for (CheckGroup group : CheckGroup.values()) {
       writeGroup(sheet, group, assessment, shown, strength, deflection);
     }
+    writeGeometry(sheet, geometry);
   }
 
   private static void writeOpen(LedgerSheet sheet, Assessment assessment) {
@@ -142,6 +144,34 @@ final class SummarySheet {
                     LedgerCell.blank(),
                     LedgerCell.live(
                         "MAX(" + cells.column(USED).from(sheet.name()) + ")", greatest)))));
+  }
+
+  private static void writeGeometry(LedgerSheet sheet, List<GeometrySheet.Judged> geometry) {
+    if (geometry.isEmpty()) {
+      return;
+    }
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (GeometrySheet.Judged one : geometry) {
+      rows.add(
+          List.of(
+              LedgerCell.text(
+                  one.finding().check() + (one.finding().atMost() ? ", at most" : ", at least")),
+              LedgerCell.text(one.finding().subject()),
+              LedgerCell.linked(one.used()),
+              LedgerCell.judged(
+                  "{" + USED + "}<=1", one.used().value() <= 1, Outcome.PASS, Outcome.FAIL),
+              LedgerCell.text(one.finding().remark())));
+    }
+    sheet.add(
+        new DataTable(
+            CheckGroup.GEOMETRY.words(),
+            List.of(
+                Column.text("check", 34),
+                Column.text("on", 22),
+                Column.number(USED, "size per limit, or limit per size", Dimension.NONE),
+                Column.text(VERDICT, 16),
+                Column.wrapped("remark", 60)),
+            rows));
   }
 
   private static List<LedgerCell> row(Verdict verdict, NumberAt used, Set<String> covered) {
