@@ -1,5 +1,7 @@
 package spanledger.resistance.en1999;
 
+import static spanledger.procedure.Formulas.abs;
+
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
@@ -21,8 +23,8 @@ final class EffectiveCompression {
     Reference firstZ = p.any("S_z", "first moment along z", Dimension.SECTION_MODULUS);
     Reference strength = p.proofStrength();
     Reference partial = p.yieldFactor();
-    p.step("e_Ny", "shift of the centroid along y", firstY.over(area), Clause.BEAM);
-    p.step("e_Nz", "shift of the centroid along z", firstZ.over(area), Clause.BEAM);
+    p.step("e_Ny", "shift of the centroid along y", abs(firstY).over(area), Clause.BEAM);
+    p.step("e_Nz", "shift of the centroid along z", abs(firstZ).over(area), Clause.BEAM);
     p.step(
         "N_c_Rd",
         "compression resistance of the section",

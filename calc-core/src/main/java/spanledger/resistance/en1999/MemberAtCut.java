@@ -62,12 +62,6 @@ final class MemberAtCut {
     Expression noMoment = Steps.zero(Dimension.MOMENT);
     Reference compression =
         p.step("N_c", "compression", max(n.negated(), noForce), Clause.of("6.3.1.1"));
-    Reference y =
-        use(p, "η_by", "flexural buckling about y", compression, ny, omega, "6.3.1.1, eq. 6.48");
-    Reference z =
-        use(p, "η_bz", "flexural buckling about z", compression, nz, omega, "6.3.1.1, eq. 6.48");
-    Reference twist =
-        use(p, "η_bT", "torsional-flexural buckling", compression, nt, omega, "6.3.1.4");
     Reference aboutY =
         p.step(
             "m_y",
@@ -90,19 +84,26 @@ final class MemberAtCut {
             "lateral-torsional reduction",
             choose(less(my, noMoment), ltDown, ltUp),
             Clause.of("6.3.2.1"));
-    p.step(
-        "η_LT", "lateral-torsional buckling", aboutY.over(lateral), Clause.of("6.3.2.1, eq. 6.54"));
     Reference alongY = along(p, "ω_xy", "ω_x / ω_0 about y", chiY, placeY, "6.3.3.3, eq. 6.65");
     Reference alongZ = along(p, "ω_xz", "ω_x / ω_0 about z", chiZ, placeZ, "6.3.3.3, eq. 6.65");
     Reference alongL = along(p, "ω_xLT", "ω_xLT / ω_0", lateral, placeL, "6.3.3.3, eq. 6.66");
-    Reference forceY =
-        p.step("n_y", "buckling about y at this cut", y.over(alongY), Clause.of("6.3.3.1"));
-    Reference forceZ =
+    Reference forceY = here(p, "n_y", "about y", compression, ny, omega, alongY);
+    Reference forceZ = here(p, "n_z", "about z", compression, nz, omega, alongZ);
+    Reference forceT = here(p, "n_T", "by twisting", compression, nt, omega, alongZ);
+    alone(p, "η_by", "flexural buckling about y", compression, ny, forceY, "6.3.1.1, eq. 6.48");
+    alone(p, "η_bz", "flexural buckling about z", compression, nz, forceZ, "6.3.1.1, eq. 6.48");
+    alone(p, "η_bT", "torsional-flexural buckling", compression, nt, forceT, "6.3.1.4");
+    Reference bent =
         p.step(
-            "n_z",
-            "buckling in the other modes at this cut",
-            max(z, twist).over(alongZ),
-            Clause.of("6.3.3.1"));
+            "m_LT",
+            "moment about y per what lateral-torsional buckling leaves at this cut",
+            aboutY.over(lateral.times(alongL)),
+            Clause.of("6.3.3.2"));
+    p.step(
+        "η_LT",
+        "lateral-torsional buckling",
+        max(aboutY.times(omega).over(lateral), bent),
+        Clause.of("6.3.2.1, eq. 6.54; welds and holes by 6.3.3.3"));
     Reference bendsY =
         p.step(
             "η_4",
@@ -113,22 +114,17 @@ final class MemberAtCut {
         p.step(
             "η_5",
             "open: buckling in the other modes with both moments",
-            forceZ
-                .pow(exponent)
-                .plus(aboutY.over(lateral.times(alongL)))
-                .plus(aboutZ.pow(exponent)),
+            max(forceZ, forceT).pow(exponent).plus(bent).plus(aboutZ.pow(exponent)),
             Clause.of("6.3.3.2, eq. 6.63; without lateral-torsional buckling eq. 6.60"));
     Reference closed =
         p.step(
             "η_6",
             "hollow or solid",
-            max(forceY, forceZ)
-                .pow(exponent)
-                .plus(Interaction.ofMoments(aboutY.over(lateral.times(alongL)), aboutZ)),
+            max(forceY, forceZ, forceT).pow(exponent).plus(Interaction.ofMoments(bent, aboutZ)),
             Clause.of("6.3.3.1, eq. 6.62; M_y with lateral-torsional buckling besides"));
     SecondOrder.steps(
         p,
-        new SecondOrder.Cut(compression, squash, partial, omega, aboutY, aboutZ, placeY, placeZ),
+        new SecondOrder.Cut(compression, squash, partial, omega, bent, aboutZ, placeY, placeZ),
         open,
         secondY,
         secondZ);
@@ -144,15 +140,32 @@ final class MemberAtCut {
     return p.input(symbol, words, Dimension.NONE, Domain.FRACTION);
   }
 
-  private static Reference use(
+  /** Buckling at this cut, welds and holes there included. */
+  private static Reference here(
       Steps p,
       String symbol,
       String words,
       Reference compression,
       Reference resistance,
       Reference omega,
+      Reference along) {
+    return p.step(
+        symbol,
+        "buckling " + words + " at this cut",
+        compression.over(omega.times(along).times(resistance)),
+        Clause.of("6.3.3.1, 6.3.3.3"));
+  }
+
+  /** The middle of the buckling length, wherever the cut is, and the cut with its weak place. */
+  private static void alone(
+      Steps p,
+      String symbol,
+      String words,
+      Reference compression,
+      Reference resistance,
+      Reference here,
       String clause) {
-    return p.step(symbol, words, compression.over(omega.times(resistance)), Clause.of(clause));
+    p.step(symbol, words, max(compression.over(resistance), here), Clause.of(clause));
   }
 
   private static Reference along(
