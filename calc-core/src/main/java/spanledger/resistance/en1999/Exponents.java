@@ -2,18 +2,16 @@ package spanledger.resistance.en1999;
 
 import static spanledger.procedure.Formulas.choose;
 import static spanledger.procedure.Formulas.greater;
-import static spanledger.procedure.Formulas.max;
 import static spanledger.procedure.Formulas.min;
 import static spanledger.procedure.Formulas.number;
 
-import spanledger.procedure.Expression;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
 
 /**
- * Exponents of the interaction formulas. Open sections that are not doubly symmetric take the
- * linear ones.
+ * Exponents and reductions of the interaction formulas. Where the standard lets one choose, the
+ * least exponent is taken, which is the safe one.
  */
 final class Exponents {
 
@@ -23,10 +21,7 @@ final class Exponents {
 
   private static Procedure define() {
     Steps p = new Steps("exponents", "Exponents of interaction, EN 1999-1-1");
-    Reference symmetric = p.yes("s", "doubly symmetric");
     Reference solid = p.yes("m", "solid");
-    Reference shapeY = p.factor("α_y", "shape factor about y");
-    Reference shapeZ = p.factor("α_z", "shape factor about z");
     Reference area = p.positive("A_eff", "area that local buckling leaves", Dimension.AREA);
     Reference strength = p.proofStrength();
     Reference partial = p.yieldFactor();
@@ -45,27 +40,11 @@ final class Exponents {
         "least reduction of the other modes",
         min(number(1), nz.over(squash), nt.over(squash)),
         Clause.of("6.3.3.1"));
-    Expression linear = number(1);
     p.step(
-        "η_0",
-        "exponent of the axial force",
-        choose(
-            greater(symmetric, number(0.5)),
-            min(max(shapeZ.pow(2).times(shapeY.pow(2)), linear), number(2)),
-            linear),
-        Clause.of("6.2.9.1, eq. 6.42a"));
-    p.step(
-        "γ_0",
-        "exponent of the moment about y",
-        choose(
-            greater(symmetric, number(0.5)), min(max(shapeZ.pow(2), linear), number(1.56)), linear),
-        Clause.of("6.2.9.1, eq. 6.42b"));
-    p.step(
-        "ξ_0",
-        "exponent of the moment about z",
-        choose(
-            greater(symmetric, number(0.5)), min(max(shapeY.pow(2), linear), number(1.56)), linear),
-        Clause.of("6.2.9.1, eq. 6.42c"));
+        "e_0",
+        "exponent of open sections",
+        number(1),
+        Clause.of("6.2.9.1, eq. 6.40, 6.41; the least value allowed, which is the safe one"));
     p.step(
         "ψ_0",
         "exponent of the axial force, hollow and solid",

@@ -89,9 +89,7 @@ final class MemberPreparation {
             .same(torsion, "T_Rd", "c_w")
             .given("h", Inputs.yes(section.form() == SectionForm.HOLLOW, "hollow"))
             .given("o", open())
-            .same(exponents, "η_0", "ψ_0")
-            .from(exponents, "γ_0", found.strongIsY() ? "γ_0" : "ξ_0")
-            .from(exponents, "ξ_0", found.strongIsY() ? "ξ_0" : "γ_0")
+            .same(exponents, "e_0", "ψ_0")
             .check(
                 new Use("η_N", "axial force", "6.2.3, 6.2.4"),
                 new Use("η_My", "bending about y", "6.2.5"),
@@ -163,16 +161,10 @@ final class MemberPreparation {
 
   private Working exponents(
       BucklingResistances.Found found, EffectiveSections.Compressed compressed) {
-    boolean y = found.strongIsY();
-    Bending aboutY = y ? Bending.Y_POSITIVE : Bending.Z_POSITIVE;
-    Bending aboutZ = y ? Bending.Z_POSITIVE : Bending.Y_POSITIVE;
     return add(
         inputs
             .yielding(Working.of(EXPONENTS, "exponents"))
-            .given("s", Inputs.yes(section.doublySymmetric(), "doubly symmetric"))
             .given("m", Inputs.yes(section.form() == SectionForm.SOLID, "solid"))
-            .from(of(aboutY), "α_y", "α")
-            .from(of(aboutZ), "α_z", "α")
             .with("A_eff", compressed.area())
             .from(found.strong(), "N_b_y", "N_b_Rd")
             .from(found.weak(), "N_b_z", "N_b_Rd")
@@ -277,9 +269,6 @@ final class MemberPreparation {
     }
     if (softening.along()) {
       remarks.add("Welded along its length: no plastic reserve is counted.");
-    }
-    if (!section.doublySymmetric() && section.form() == SectionForm.OPEN) {
-      remarks.add("Interaction with linear exponents, as the section is not doubly symmetric.");
     }
   }
 

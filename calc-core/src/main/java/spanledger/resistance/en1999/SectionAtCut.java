@@ -56,9 +56,7 @@ final class SectionAtCut {
     Reference partial = p.yieldFactor();
     Reference hollow = p.yes("h", "hollow");
     Reference open = p.yes("o", "open");
-    Reference eta = p.factor("η_0", "exponent of the axial force");
-    Reference gamma = p.factor("γ_0", "exponent of the moment about y");
-    Reference xi = p.factor("ξ_0", "exponent of the moment about z");
+    Reference linear = p.factor("e_0", "exponent of open sections");
     Reference psi = p.factor("ψ_0", "exponent of the axial force, hollow and solid");
 
     Reference twisted =
@@ -128,28 +126,22 @@ final class SectionAtCut {
                 .over(choose(less(mz, Steps.zero(Dimension.MOMENT)), zDown, zUp))
                 .over(omega.times(reduced)),
             Clause.of("6.2.5.1, eq. 6.23"));
-    Reference first =
+    Reference sum =
         p.step(
             "η_1",
-            "open: all three",
-            power(axial, eta).plus(power(aboutY, gamma)).plus(power(aboutZ, xi)),
-            Clause.of("6.2.9.1, eq. 6.40"));
-    Reference second =
-        p.step(
-            "η_2",
-            "open: axial force and moment about y",
-            power(axial, xi).plus(aboutY),
-            Clause.of("6.2.9.1, eq. 6.41"));
+            "open",
+            power(axial, linear).plus(power(aboutY, linear)).plus(power(aboutZ, linear)),
+            Clause.of("6.2.9.1, eq. 6.40, 6.41"));
     Reference closed =
         p.step(
-            "η_3",
+            "η_2",
             "hollow or solid",
             power(axial, psi).plus(Interaction.ofMoments(aboutY, aboutZ)),
             Clause.of("6.2.9.2, eq. 6.43"));
     p.step(
         "η_section",
         "axial force and moments together",
-        choose(greater(open, number(0.5)), max(first, second), closed).plus(warped),
+        choose(greater(open, number(0.5)), sum, closed).plus(warped),
         Clause.of("6.2.9"));
     return p.build();
   }
