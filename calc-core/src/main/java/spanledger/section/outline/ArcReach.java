@@ -4,7 +4,11 @@ import static spanledger.procedure.Formulas.abs;
 import static spanledger.procedure.Formulas.atLeast;
 import static spanledger.procedure.Formulas.atMost;
 import static spanledger.procedure.Formulas.choose;
+import static spanledger.procedure.Formulas.constant;
 import static spanledger.procedure.Formulas.cos;
+import static spanledger.procedure.Formulas.max;
+import static spanledger.procedure.Formulas.sin;
+import static spanledger.procedure.Formulas.sqrt;
 
 import spanledger.procedure.Expression;
 import spanledger.procedure.Procedure;
@@ -13,14 +17,14 @@ import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 
 /**
- * How far an arc reaches from an axis: up to the top of its circle if it passes it, else no farther
- * than its ends, which {@link AxisDistance} covers; its middle is shown then.
+ * How far an arc reaches from an axis: up to the top of its circle if it passes it, else up to the
+ * nearer of its ends.
  */
 public final class ArcReach {
 
   private static final Source CIRCLE = Source.derived("Farthest point of a circle from a line");
 
-  /** Inputs r, φ, n_y, n_z, y_m, z_m, y_c, z_c, α; steps v_m, h, k, v_+, v_-. */
+  /** Inputs r, φ, n_y, n_z, y_m, z_m, y_c, z_c, α; steps v_m, h, k, b, v_+, v_-. */
   public static final Procedure PROCEDURE = procedure();
 
   private ArcReach() {}
@@ -55,18 +59,27 @@ public final class ArcReach {
             Dimension.LENGTH,
             abs(radius).times(cos(turn.over(2))),
             CIRCLE);
+    Reference side =
+        p.step(
+            "b",
+            "half of the chord across the axis",
+            Dimension.LENGTH,
+            sqrt(max(radius.pow(2).minus(middle.pow(2)), constant(0, Dimension.AREA)))
+                .times(abs(sin(turn.over(2)))),
+            CIRCLE);
     Expression size = abs(radius);
+    Expression end = middle.times(cos(turn.over(2)));
     p.step(
         "v_+",
         "farthest reach on the positive side",
         Dimension.LENGTH,
-        centre.plus(choose(atLeast(middle, limit), size, middle)),
+        centre.plus(choose(atLeast(middle, limit), size, end.plus(side))),
         CIRCLE);
     p.step(
         "v_-",
         "farthest reach on the negative side",
         Dimension.LENGTH,
-        centre.plus(choose(atMost(middle, limit.negated()), size.negated(), middle)),
+        centre.plus(choose(atMost(middle, limit.negated()), size.negated(), end.minus(side))),
         CIRCLE);
     return p.build();
   }

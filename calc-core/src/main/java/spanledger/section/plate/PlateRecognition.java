@@ -195,9 +195,11 @@ final class PlateRecognition {
     }
     Double first = outstandAt(chain.first(), chains);
     Double last = outstandAt(chain.last(), chains);
-    Double lip =
-        first != null && last == null ? first : last != null && first == null ? last : null;
-    if (lip != null && lip < LIP * width) {
+    boolean firstIsLip = first != null && first < LIP * width;
+    boolean lastIsLip = last != null && last < LIP * width;
+    // With short outstands at both edges the plate is the web of a channel, which they hold.
+    Double lip = firstIsLip == lastIsLip ? null : firstIsLip ? first : last;
+    if (lip != null) {
       because.add("the lip of " + Math.round(lip * 10) / 10.0 + " mm may or may not hold its edge");
       return PlateKind.STIFFENED_OUTSTAND;
     }

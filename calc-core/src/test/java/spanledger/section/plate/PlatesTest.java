@@ -33,6 +33,16 @@ class PlatesTest {
     assertThat(plates.outstandSlenderness()).isCloseTo(11, Offset.offset(1e-9));
   }
 
+  /** The long leg holds the short one; whether a lip of 6 holds its other edge is not for sure. */
+  @Test
+  void lipAtTheLegOfAnAngleIsUnsure() {
+    Plates plates =
+        Plates.of(Outline.of(Ring.polygon(0, 0, 30, 0, 30, 8, 28, 8, 28, 2, 2, 2, 2, 60, 0, 60)));
+    assertThat(plates.isSure()).isFalse();
+    assertThat(kinds(plates, PlateKind.STIFFENED_OUTSTAND)).hasSize(1);
+    assertThat(kinds(plates, PlateKind.OUTSTAND)).hasSize(2);
+  }
+
   @Test
   void recognitionTurnsWithTheOutline() {
     Plates plates = Plates.of(channel().moved(Similarity.rotation(0.4)));

@@ -93,6 +93,9 @@ public final class JobSheets {
     tables.addAll(strength.tables());
     tables.addAll(deflection.tables());
     tables.addAll(geometry.tables());
-    return tables.stream().map(t -> t.procedure().procedure()).toList();
+    List<Procedure> procedures =
+        new ArrayList<>(tables.stream().map(t -> t.procedure().procedure()).toList());
+    procedures.addAll(sections.outlineProcedures());
+    return procedures;
   }
 }

@@ -9,6 +9,8 @@ import java.util.Set;
 import spanledger.frame.Member;
 import spanledger.job.Job;
 import spanledger.material.Alloy;
+import spanledger.picture.Lettering;
+import spanledger.procedure.Procedure;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 import spanledger.section.OutlineShape;
@@ -35,14 +37,15 @@ final class SectionSheet {
 
   private final Map<String, Place> sections = new HashMap<>();
   private final Map<Alloy, Integer> alloyRows = new LinkedHashMap<>();
+  private final List<OutlineSheets> outlines = new ArrayList<>();
   private DataCells alloys;
 
   private SectionSheet(LedgerWorkbook workbook, Job job) {
     LedgerSheet sheet = workbook.sheet(SheetNames.SECTIONS);
     sheet.title(
         "Sections and alloys",
-        "Properties by formula from the outer sizes, corners sharp; y is the major axis, z points"
-            + " up through the depth.");
+        "Properties by formula from the outer sizes, corners sharp, or from outlines on sheets of their"
+            + " own; y is the major axis, z points up through the depth.");
     Map<String, List<Section>> byProcedure = new LinkedHashMap<>();
     for (Member member : job.frame().members()) {
       alloyRows.putIfAbsent(member.alloy(), alloyRows.size());
@@ -55,7 +58,7 @@ final class SectionSheet {
     }
     alloys = writeAlloys(sheet);
     for (List<Section> same : byProcedure.values()) {
-      writeSections(sheet, same);
+      writeSections(workbook, sheet, same);
     }
   }
 
@@ -63,15 +66,11 @@ final class SectionSheet {
     return new SectionSheet(workbook, job);
   }
 
-  private void writeSections(LedgerSheet sheet, List<Section> same) {
+  private void writeSections(
+      LedgerWorkbook workbook, LedgerSheet sheet, List<Section> same) {
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (Section section : same) {
-      List<InputCell> inputs = new ArrayList<>();
-      Source source = source(section.shape());
-      for (double value : section.shape().inputs()) {
-        inputs.add(InputCell.literal(value, source));
-      }
-      rows.add(new ProcedureTable.Row(List.of(section.name()), inputs));
+      rows.add(new ProcedureTable.Row(List.of(section.name()), inputs(workbook, section)));
     }
     ProcedureTable table =
         new ProcedureTable(
@@ -85,11 +84,26 @@ final class SectionSheet {
     }
   }
 
-  private static Source source(Shape shape) {
-    if (shape instanceof PropertyRow row) {
-      return row.source();
+  private List<InputCell> inputs(LedgerWorkbook workbook, Section section) {
+    if (section.shape() instanceof OutlineShape shape) {
+      OutlineSheets sheets =
+          new OutlineSheets(
+              workbook,
+              "S" + (outlines.size() + 1) + " ",
+              section.name(),
+              shape,
+              shape.source(),
+              false,
+              Lettering.read());
+      outlines.add(sheets);
+      return Inputs.of(shape.compiled(), sheets::input);
     }
-    return shape instanceof OutlineShape outline ? outline.source() : JOB;
+    List<InputCell> inputs = new ArrayList<>();
+    Source source = section.shape() instanceof PropertyRow row ? row.source() : JOB;
+    for (double value : section.shape().inputs()) {
+      inputs.add(InputCell.literal(value, source));
+    }
+    return inputs;
   }
 
   private static String capitalised(String words) {
@@ -153,5 +167,10 @@ final class SectionSheet {
     Set<ProcedureCells> tables = new java.util.LinkedHashSet<>();
     sections.values().forEach(p -> tables.add(p.table()));
     return tables;
+  }
+
+  /** The procedures on the sheets of outlines. */
+  List<Procedure> outlineProcedures() {
+    return outlines.stream().flatMap(sheets -> sheets.procedures().stream()).toList();
   }
 }

@@ -91,11 +91,14 @@ final class Origins {
     return row.stream().anyMatch(c -> isSource(c) || isUnder("source", c, table));
   }
 
-  /** The place of a cut or of a moving load: no balance proves it, so the reader must be told. */
+  /**
+   * The place of a cut, of a moving load or of a neutral axis, and what finite elements found: no
+   * balance proves it, so the reader must be told.
+   */
   private static boolean isFoundBySearch(BookCell cell, List<BookCell> table) {
     return table.stream()
-        .filter(c -> c.row() == cell.row() || (c.row() < cell.row() && c.column() == cell.column()))
-        .anyMatch(c -> c.text().contains("found by search"));
+        .filter(c -> c.row() == cell.row() || c.row() == cell.row() + 1 || (c.row() < cell.row() && c.column() == cell.column()))
+        .anyMatch(c -> c.text().contains("found by search") || c.text().contains("finite elements:"));
   }
 
   private static boolean isUnder(String heading, BookCell cell, List<BookCell> table) {
