@@ -3,7 +3,11 @@ package spanledger.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,6 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spanledger.extrusion.ExtrusionReport;
 import spanledger.job.Tables;
+import spanledger.job.dxf.DxfOptions;
 import spanledger.job.outline.OutlineReader;
 import spanledger.job.outline.ReadOutline;
 import spanledger.job.problem.ProblemReport;
@@ -38,10 +43,13 @@ final class SectionCommand implements Callable<Integer> {
 
   private static final double FINEST = 1e-5;
   private static final double COARSEST = 0.05;
+  private static final double MOST_JOIN = 1;
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The outline file; see docs/outline-file.md.")
+  @Parameters(
+      paramLabel = "FILE",
+      description = "The outline file or DXF drawing; see docs/outline-file.md.")
   private Path file;
 
   @Option(
@@ -55,6 +63,29 @@ final class SectionCommand implements Callable<Integer> {
 
   @Option(names = "--quiet", description = "Print problems only.")
   private boolean quiet;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNIT",
+      description =
+          "Unit of a DXF drawing: mm, cm, m, in or ft; needed if the drawing does not say.")
+  private @Nullable String units;
+
+  @Option(
+      names = "--layer",
+      paramLabel = "NAME",
+      description =
+          "Layer of a DXF drawing that counts; may be given several times; all if left out.")
+  private List<String> layers = new ArrayList<>();
+
+  @Option(
+      names = "--join",
+      paramLabel = "MM",
+      defaultValue = "0.01",
+      description =
+          "Ends of lines and arcs of a DXF drawing no farther apart are joined (default:"
+              + " ${DEFAULT-VALUE}).")
+  private double join;
 
   @Option(
       names = "--alloy",
@@ -88,7 +119,7 @@ final class SectionCommand implements Callable<Integer> {
     PrintWriter messages = spec.commandLine().getErr();
     JobRunner.Output output = new JobRunner.Output(directory(), json, quiet, results, messages);
     Progress progress = new Progress(output);
-    ReadOutline read = new OutlineReader().read(file);
+    ReadOutline read = new OutlineReader().read(file, drawing());
     ProblemReport problems = new ProblemReport(file.toString(), read.problems());
     if (read instanceof ReadOutline.Refused) {
       if (json) {
@@ -126,9 +157,29 @@ final class SectionCommand implements Callable<Integer> {
               + 100 * COARSEST
               + " %.");
     }
+    if (units != null && !OutlineReader.UNITS.containsKey(units)) {
+      throw wrong(
+          "--units is "
+              + units
+              + ", expected one of "
+              + String.join(", ", new TreeSet<>(OutlineReader.UNITS.keySet()))
+              + ".");
+    }
+    if (!(join > 0 && join <= MOST_JOIN)) {
+      throw wrong(
+          "--join is " + join + " mm, expected more than 0 and up to " + MOST_JOIN + " mm.");
+    }
     if (!(poissonRatio >= 0 && poissonRatio <= 0.5)) {
       throw wrong("--poisson is " + poissonRatio + ", expected from 0 to 0.5.");
     }
+  }
+
+  private DxfOptions drawing() {
+    Double unit = units == null ? null : OutlineReader.UNITS.get(units);
+    return new DxfOptions(
+        unit == null ? OptionalDouble.empty() : OptionalDouble.of(unit),
+        new TreeSet<>(layers),
+        join);
   }
 
   private ExtrusionReport report(ReadOutline.Accepted accepted, Progress progress) {

@@ -16,7 +16,6 @@ import spanledger.quantity.Dimension;
 import spanledger.section.OutlineShape;
 import spanledger.section.PropertyRow;
 import spanledger.section.Section;
-import spanledger.section.Shape;
 import spanledger.workbook.layout.Column;
 import spanledger.workbook.layout.DataCells;
 import spanledger.workbook.layout.DataTable;
@@ -66,8 +65,7 @@ final class SectionSheet {
     return new SectionSheet(workbook, job);
   }
 
-  private void writeSections(
-      LedgerWorkbook workbook, LedgerSheet sheet, List<Section> same) {
+  private void writeSections(LedgerWorkbook workbook, LedgerSheet sheet, List<Section> same) {
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (Section section : same) {
       rows.add(new ProcedureTable.Row(List.of(section.name()), inputs(workbook, section)));

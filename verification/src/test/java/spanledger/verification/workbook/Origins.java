@@ -97,8 +97,13 @@ final class Origins {
    */
   private static boolean isFoundBySearch(BookCell cell, List<BookCell> table) {
     return table.stream()
-        .filter(c -> c.row() == cell.row() || c.row() == cell.row() + 1 || (c.row() < cell.row() && c.column() == cell.column()))
-        .anyMatch(c -> c.text().contains("found by search") || c.text().contains("finite elements:"));
+        .filter(
+            c ->
+                c.row() == cell.row()
+                    || c.row() == cell.row() + 1
+                    || (c.row() < cell.row() && c.column() == cell.column()))
+        .anyMatch(
+            c -> c.text().contains("found by search") || c.text().contains("finite elements:"));
   }
 
   private static boolean isUnder(String heading, BookCell cell, List<BookCell> table) {

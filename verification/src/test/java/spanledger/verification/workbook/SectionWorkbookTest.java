@@ -31,16 +31,6 @@ import spanledger.workbook.layout.FormulaRules;
 /** The workbook of {@code section}: live, explained, and the same in another program. */
 class SectionWorkbookTest {
 
-  /** Numbers are compared to this part of their size. */
-  private static final double AGREEMENT = 1e-9;
-
-  /**
-   * Near zero, to the same part of what a number of its unit is in these sections, which are some
-   * 100 mm across.
-   */
-  private static final Map<String, Double> SCALES =
-      Map.of("mm", 1e2, "mm²", 1e4, "mm³", 1e6, "mm⁴", 1e8, "mm⁶", 1e12, "rad", 1.0, "1/mm²", 1e-4);
-
   @TempDir private Path folder;
 
   @ParameterizedTest
@@ -53,50 +43,9 @@ class SectionWorkbookTest {
     Book ours = Book.read(run.workbook());
     Book theirs = Book.read(engine.recalculate(stripped));
 
-    List<String> disagreements = new ArrayList<>();
-    int compared = 0;
-    for (String sheet : ours.names()) {
-      for (BookCell cell : ours.sheet(sheet)) {
-        if (cell.isFormula()) {
-          compared++;
-          compare(ours, cell, theirs.at(sheet, cell.row(), cell.column()), disagreements);
-        }
-      }
-    }
-    assertThat(disagreements).isEmpty();
-    assertThat(compared).isEqualTo(formulas).isGreaterThan(500);
-  }
-
-  private static void compare(
-      Book ours, BookCell cell, BookCell other, List<String> disagreements) {
-    if (!cell.isNumber()) {
-      // The digits of what is zero but for rounding are those of the program.
-      boolean rounding = cell.text().matches(".*E-1\\d.*");
-      if (!rounding && !cell.text().equals(other.text())) {
-        disagreements.add(cell.words() + ", but recalculated " + other.text());
-      }
-      return;
-    }
-    double scale = Math.max(Math.abs(cell.number()), SCALES.getOrDefault(unit(ours, cell), 1.0));
-    if (!other.isNumber()
-        || !(Math.abs(cell.number() - other.number()) <= AGREEMENT * scale)) {
-      disagreements.add(cell.words() + ", but recalculated " + other.text());
-    }
-  }
-
-  /** The unit beside a number or over its column. */
-  private static String unit(Book book, BookCell cell) {
-    String beside = book.at(cell.sheet(), cell.row(), cell.column() + 1).text();
-    if (SCALES.containsKey(beside)) {
-      return beside;
-    }
-    for (int row = cell.row() - 1; row >= 0; row--) {
-      String above = book.at(cell.sheet(), row, cell.column()).text();
-      if (SCALES.containsKey(above)) {
-        return above;
-      }
-    }
-    return "";
+    OutlineRecalculation recalculation = new OutlineRecalculation(ours, theirs, sheet -> true);
+    assertThat(recalculation.disagreements()).isEmpty();
+    assertThat(recalculation.compared()).isEqualTo(formulas).isGreaterThan(500);
   }
 
   @Test
@@ -143,7 +92,8 @@ class SectionWorkbookTest {
     assertThat(off)
         .hasSizeGreaterThan(10)
         .allSatisfy(c -> assertThat(c.number()).isCloseTo(0, within(1e-9)));
-    assertThat(book.sheet("Properties").stream().filter(c -> c.text().equals("agrees")).count()).isEqualTo(4);
+    assertThat(book.sheet("Properties").stream().filter(c -> c.text().equals("agrees")).count())
+        .isEqualTo(4);
     assertThat(book.cells().filter(c -> c.text().equals("DIFFERS")).count()).isZero();
   }
 
