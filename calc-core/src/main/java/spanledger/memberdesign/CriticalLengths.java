@@ -26,15 +26,22 @@ import spanledger.stability.FrameStiffness;
  * column that only leans on others, take part in their own modes, not in those of others. The tenth
  * is judgement (common practice, no source).
  *
- * <p>Nothing is said of members that no state compresses, nor of those whose mode was not reached.
+ * <p>A member that takes part in no mode below 30 times the forces is given the length as if it
+ * buckled there, which is on the safe side. Nothing is said of members that no state compresses.
  */
 public final class CriticalLengths implements FrameBucklingLengths {
 
   /** The share of the most from which a member takes part. */
   private static final double TAKES_PART = 0.1;
 
-  /** Factors beyond this are no longer looked for. */
-  private static final double LIMIT = 1e4;
+  /**
+   * Factors beyond this are no longer looked for: a member that takes part in none below uses less
+   * than a thirtieth of its buckling force.
+   */
+  private static final double LIMIT = 30;
+
+  /** Compression below this part of Euler's force counts as none. */
+  private static final double NONE = 1e-6;
 
   private static final int MOST_TRIALS = 6000;
 
@@ -102,7 +109,13 @@ public final class CriticalLengths implements FrameBucklingLengths {
     for (Segment segment : frame.segmentsOf(member)) {
       most = Math.max(most, -state.forces[segment.index()]);
     }
-    return most;
+    double least =
+        Math.min(
+            member.section().properties().secondMomentY(),
+            member.section().properties().secondMomentZ());
+    double euler =
+        Math.PI * Math.PI * member.alloy().youngsModulus() * least / Math.pow(member.length(), 2);
+    return most > NONE * euler ? most : 0;
   }
 
   /** Goes through the modes of one state. */
@@ -120,7 +133,20 @@ public final class CriticalLengths implements FrameBucklingLengths {
     }
 
     void run(BucklingModes modes) {
-      modes.search(state.forces, LIMIT, MOST_TRIALS, this::take);
+      boolean whole = modes.search(state.forces, LIMIT, MOST_TRIALS, this::take);
+      for (Member member : members) {
+        for (int axis = 0; axis < 2 && whole; axis++) {
+          assign(
+              member,
+              axis,
+              LIMIT,
+              String.format(
+                  Locale.ROOT,
+                  "no mode below %.0f times %s bends it; as if it buckled there, on the safe side",
+                  LIMIT,
+                  state.name));
+        }
+      }
     }
 
     private boolean take(FrameMode mode) {
@@ -138,7 +164,19 @@ public final class CriticalLengths implements FrameBucklingLengths {
           double bends = sum(member, axis, mode::energy) / most[0];
           double drives = sum(member, axis, mode::work) / most[1];
           if (bends >= TAKES_PART && drives >= TAKES_PART) {
-            assign(member, axis, mode, bends);
+            assign(
+                member,
+                axis,
+                mode.factor(),
+                String.format(
+                    Locale.ROOT,
+                    "the frame buckles at %.4g times %s (factor %d from below: %s), this member with"
+                        + " %.0f %% of the most that any bends",
+                    mode.factor(),
+                    state.name,
+                    mode.number(),
+                    mode.words(),
+                    100 * bends));
           }
         }
       }
@@ -153,7 +191,7 @@ public final class CriticalLengths implements FrameBucklingLengths {
       return sum;
     }
 
-    private void assign(Member member, int axis, FrameMode mode, double part) {
+    private void assign(Member member, int axis, double factor, String why) {
       BucklingMode about = axis == 0 ? BucklingMode.FLEXURAL_Y : BucklingMode.FLEXURAL_Z;
       Key key = new Key(member.name(), about);
       if (lengths.containsKey(key)) {
@@ -168,22 +206,13 @@ public final class CriticalLengths implements FrameBucklingLengths {
               member.alloy().youngsModulus(),
               moment,
               compression(frame, member, state),
-              mode.factor(),
+              factor,
               member.length());
       lengths.put(
           key,
           new BucklingLength(
               values[LENGTH.slot("L_cr")],
-              String.format(
-                  Locale.ROOT,
-                  "%.3g of its length; the frame buckles at %.4g times %s (factor %d from below: %s),"
-                      + " this member with %.0f %% of the most that any bends",
-                  values[LENGTH.slot("k")],
-                  mode.factor(),
-                  state.name,
-                  mode.number(),
-                  mode.words(),
-                  100 * part),
+              String.format(Locale.ROOT, "%.3g of its length; %s", values[LENGTH.slot("k")], why),
               CriticalLength.SOURCE));
       open--;
     }

@@ -21,7 +21,7 @@ import spanledger.sparse.BlockMatrix;
 public final class BucklingModes {
 
   /** Factors are found to this, relative; those closer together count as one. */
-  private static final double NARROW = 1e-7;
+  private static final double NARROW = 1e-6;
 
   private static final int ROUNDS = 6;
 

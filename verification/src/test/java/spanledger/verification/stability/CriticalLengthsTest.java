@@ -130,7 +130,7 @@ class CriticalLengthsTest {
             .node("base", 0, 0, "xz")
             .node("middle", 0, H / 2, "x")
             .node("top", 0, H, "x")
-            .bar("column", I, 10000, "base", "middle", "top");
+            .bar("column", I, 50000, "base", "middle", "top");
     assertThat(frame.factor("column")).isCloseTo(0.5, within(CLOSE));
   }
 
@@ -138,7 +138,7 @@ class CriticalLengthsTest {
   @Test
   void membersTakeTheirOwnModeWhateverItsNumber() {
     PlaneFrame frame = new PlaneFrame();
-    double[] loads = {10000, 10000, 1500};
+    double[] loads = {10000, 10000, 6000};
     for (int i = 0; i < 3; i++) {
       frame
           .node("base " + i, 1000 * i, 0, "xz")
@@ -148,6 +148,20 @@ class CriticalLengthsTest {
     for (int i = 0; i < 3; i++) {
       assertThat(frame.factor("column " + i)).isCloseTo(1, within(CLOSE));
     }
+  }
+
+  /**
+   * Euler's force is 76.8 kN, 51 times the 1.5 kN: taken as 30 times, so √(51.2/30) of the length.
+   */
+  @Test
+  void hardlyCompressedMembersAreTakenAsIfTheyBuckledAtThirtyTimes() {
+    PlaneFrame frame =
+        new PlaneFrame()
+            .node("base", 0, 0, "xz")
+            .node("top", 0, H, "x")
+            .bar("column", I, 1500, "base", "top");
+    double euler = Math.PI * Math.PI * PlaneFrame.E * I / (H * H);
+    assertThat(frame.factor("column")).isCloseTo(Math.sqrt(euler / 30 / 1500), within(1e-9));
   }
 
   @Test
