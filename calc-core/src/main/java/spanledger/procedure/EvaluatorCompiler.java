@@ -31,21 +31,13 @@ final class EvaluatorCompiler {
       Evaluator x = compile(e.operand(), slots);
       return s -> -x.value(s);
     } else if (expression instanceof Expression.Sum e) {
-      Evaluator a = compile(e.left(), slots);
-      Evaluator b = compile(e.right(), slots);
-      return s -> finite(a.value(s) + b.value(s));
+      return Operations.plus(e.left(), e.right(), slots);
     } else if (expression instanceof Expression.Difference e) {
-      Evaluator a = compile(e.left(), slots);
-      Evaluator b = compile(e.right(), slots);
-      return s -> finite(a.value(s) - b.value(s));
+      return Operations.minus(e.left(), e.right(), slots);
     } else if (expression instanceof Expression.Product e) {
-      Evaluator a = compile(e.left(), slots);
-      Evaluator b = compile(e.right(), slots);
-      return s -> finite(a.value(s) * b.value(s));
+      return Operations.times(e.left(), e.right(), slots);
     } else if (expression instanceof Expression.Quotient e) {
-      Evaluator a = compile(e.left(), slots);
-      Evaluator b = compile(e.right(), slots);
-      return s -> finite(a.value(s) / b.value(s));
+      return Operations.over(e.left(), e.right(), slots);
     } else if (expression instanceof Expression.Power e) {
       return power(e, slots);
     } else if (expression instanceof Expression.Call e) {
@@ -60,7 +52,7 @@ final class EvaluatorCompiler {
     throw new IllegalStateException("Unknown formula " + expression);
   }
 
-  private static double finite(double value) {
+  static double finite(double value) {
     return Math.abs(value) <= Double.MAX_VALUE ? value : Double.NaN;
   }
 

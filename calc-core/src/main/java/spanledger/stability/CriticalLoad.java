@@ -1,5 +1,7 @@
 package spanledger.stability;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import spanledger.analysis.BeamColumnModel;
@@ -45,8 +47,7 @@ public final class CriticalLoad {
   private final BlockMatrix change;
   private final BlockFactor factor;
   private final double[] clampedLoads;
-  private final double[][] kept = new double[KEPT][];
-  private int keptCount;
+  private final List<KnownMode> kept = new ArrayList<>();
 
   /**
    * For a frame in the present state of its joints and supports.
@@ -191,6 +192,7 @@ public final class CriticalLoad {
     }
 
     private CriticalFactor membersFirst(double stable) {
+      keep(mode);
       if (weakest < 0) {
         return new CriticalFactor(
             Double.POSITIVE_INFINITY,
@@ -218,19 +220,15 @@ public final class CriticalLoad {
 
     /** A first guess, from the modes found before or from the softest movement under the forces. */
     private double start() {
-      double scale = begin();
       double best = Double.POSITIVE_INFINITY;
-      for (int i = 0; i < keptCount; i++) {
-        double quotient = quotient(kept[i], scale);
+      for (KnownMode known : kept) {
+        double quotient = known.factor(forces);
         if (quotient > 0 && quotient < best) {
           best = quotient;
-          System.arraycopy(kept[i], 0, mode, 0, mode.length);
+          mode = known.shape().clone();
         }
       }
-      if (best < Double.POSITIVE_INFINITY) {
-        return best * (1 - 1e-3);
-      }
-      return fromScratch(scale);
+      return best < Double.POSITIVE_INFINITY ? best * (1 - 1e-3) : fromScratch(begin());
     }
 
     /** By Lanczos' method for the stiffness as it begins to change; {@code change} holds that. */
@@ -272,14 +270,6 @@ public final class CriticalLoad {
       return 1 / small;
     }
 
-    private double quotient(double[] shape, double scale) {
-      unloaded.multiply(shape, work);
-      double energy = dot(shape, work);
-      change.multiply(shape, work);
-      double geometric = dot(shape, work) * scale;
-      return geometric < 0 ? -energy / geometric : -1;
-    }
-
     /**
      * Improves the mode by inverse iteration, and says where its eigenvalue vanishes: with K' the
      * change of the stiffness per factor, K w = K' v gives the distance to go as -v·K'v / v·K'w.
@@ -319,17 +309,19 @@ public final class CriticalLoad {
   }
 
   private void keep(double[] mode) {
-    for (int i = 0; i < keptCount; i++) {
-      if (Math.abs(dot(kept[i], mode))
-          > 0.95 * Math.sqrt(dot(kept[i], kept[i]) * dot(mode, mode))) {
+    if (!(dot(mode, mode) > 0)) {
+      return;
+    }
+    for (KnownMode known : kept) {
+      double along = dot(known.shape(), mode);
+      if (along * along > 0.9 * dot(known.shape(), known.shape()) * dot(mode, mode)) {
         return;
       }
     }
-    if (keptCount == KEPT) {
-      System.arraycopy(kept, 1, kept, 0, KEPT - 1);
-      keptCount--;
+    if (kept.size() == KEPT) {
+      kept.remove(0);
     }
-    kept[keptCount++] = mode.clone();
+    kept.add(new KnownMode(stiffness, unloaded, mode));
   }
 
   static double dot(double[] a, double[] b) {

@@ -118,6 +118,13 @@ final class Equilibrating {
     return End.NOT_CONVERGED;
   }
 
+  /** Takes movements of the first order as known. */
+  void startFrom(double[] firstOrderMovements) {
+    System.arraycopy(firstOrderMovements, 0, movements, 0, movements.length);
+    readForces();
+    System.arraycopy(forces, 0, firstOrderForces, 0, forces.length);
+  }
+
   private End finished(boolean secondOrder) {
     if (greatestShift() > reach) {
       // Rounding alone holds the frame.

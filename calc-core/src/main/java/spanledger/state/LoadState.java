@@ -42,8 +42,13 @@ public record LoadState(String name, List<Part> parts) {
 
   /** This with a load standing somewhere. */
   public LoadState with(String where, SegmentLoad standing, double factor) {
+    return with(where, List.of(standing), factor);
+  }
+
+  /** This with loads standing somewhere. */
+  public LoadState with(String where, List<SegmentLoad> standing, double factor) {
     List<Part> all = new ArrayList<>(parts);
-    all.add(new Part(new LoadCase(where, List.of(), List.of(standing)), factor));
+    all.add(new Part(new LoadCase(where, List.of(), standing), factor));
     return new LoadState(name + ", " + where, all);
   }
 

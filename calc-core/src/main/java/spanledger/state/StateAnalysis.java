@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import spanledger.action.LoadCase;
 import spanledger.frame.Frame;
 import spanledger.frame.Node;
@@ -34,6 +35,9 @@ public final class StateAnalysis {
 
   private static final int MOST_CHANGES = 1000;
 
+  /** Cases kept ready; sweeps over places make new ones without end. */
+  private static final int MOST_PREPARED = 1024;
+
   private final StateOptions options;
   private final FrameStiffness stiffness;
   private final SteppedHolds holds;
@@ -42,6 +46,7 @@ public final class StateAnalysis {
   private final BlockMatrix matrix;
   private final BlockFactor factor;
   private final double reach;
+  private @Nullable BlockFactor atRest;
 
   /**
    * Prepares a frame.
@@ -112,6 +117,11 @@ public final class StateAnalysis {
     // through; second order starts from there.
     boolean secondOrder = false;
     boolean changed = false;
+    if (second && holds.isEmpty()) {
+      // Nothing can lift or slip: the first order is the sum of that of the cases.
+      rounds.startFrom(firstOrder(state));
+      secondOrder = true;
+    }
     for (int change = 0; change < MOST_CHANGES; change++) {
       Equilibrating.End end = rounds.run(secondOrder, options);
       if (end == Equilibrating.End.UNSTABLE && (secondOrder || holds.isEmpty())) {
@@ -164,10 +174,35 @@ public final class StateAnalysis {
   private StateLoads loads(LoadState state) {
     StateLoads loads = StateLoads.none(stiffness);
     for (LoadState.Part part : state.parts()) {
-      StateLoads own = prepared.computeIfAbsent(part.loads(), c -> StateLoads.of(stiffness, c));
-      loads.add(own, part.factor());
+      loads.add(prepared(part.loads()), part.factor());
     }
     return loads;
+  }
+
+  private StateLoads prepared(LoadCase loads) {
+    if (prepared.size() >= MOST_PREPARED && !prepared.containsKey(loads)) {
+      prepared.clear();
+    }
+    return prepared.computeIfAbsent(loads, c -> StateLoads.of(stiffness, c));
+  }
+
+  /** Movements of the first order, case by case; only for frames without stepped holds. */
+  private double[] firstOrder(LoadState state) {
+    BlockFactor factorAtRest = atRest;
+    if (factorAtRest == null) {
+      factorAtRest = new BlockFactor(stiffness.structure());
+      stiffness.assemble(new double[stiffness.bars()], 0, matrix);
+      factorAtRest.factor(matrix);
+      atRest = factorAtRest;
+    }
+    double[] sum = new double[stiffness.size()];
+    for (LoadState.Part part : state.parts()) {
+      double[] own = prepared(part.loads()).firstOrder(stiffness, factorAtRest);
+      for (int i = 0; i < sum.length; i++) {
+        sum[i] += part.factor() * own[i];
+      }
+    }
+    return sum;
   }
 
   private StateOutcome unstable(LoadState state, Equilibrating rounds, boolean secondOrder) {

@@ -1,25 +1,30 @@
 package spanledger.state;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import spanledger.action.LoadCase;
 import spanledger.action.NodalLoad;
 import spanledger.action.SegmentLoad;
 import spanledger.analysis.BarLoad;
+import spanledger.analysis.BeamColumnModel;
 import spanledger.analysis.LocalLoad;
 import spanledger.analysis.SegmentModel;
 import spanledger.frame.Vector;
+import spanledger.sparse.BlockFactor;
 import spanledger.stability.FrameStiffness;
 
 /** All loads of one state: on nodes, and by segment in the segment's axes. */
 final class StateLoads {
 
   private final double[] onNodes;
-  private final Map<Integer, Loaded> bySegment = new HashMap<>();
+  private final Map<Integer, Loaded> bySegment = new TreeMap<>();
   private double forceScale;
   private double momentScale;
+  private double @Nullable [] firstOrder;
 
   /** What acts on one segment. */
   static final class Loaded {
@@ -47,6 +52,44 @@ final class StateLoads {
 
   private StateLoads(int size) {
     onNodes = new double[size];
+  }
+
+  /**
+   * The movements that these loads cause in first order, worked out once.
+   *
+   * @param factor of the frame's stiffness at rest
+   */
+  double[] firstOrder(FrameStiffness stiffness, BlockFactor factor) {
+    double[] found = firstOrder;
+    if (found == null) {
+      found = onNodes.clone();
+      double[] turns = new double[4];
+      double[] room = BarLoad.room();
+      double[] still = new double[SegmentModel.ENDS];
+      double[] ends = new double[SegmentModel.ENDS];
+      double[] atNodes = new double[SegmentModel.ENDS];
+      for (Map.Entry<Integer, Loaded> entry : bySegment.entrySet()) {
+        int s = entry.getKey();
+        BeamColumnModel bar = stiffness.bar(s);
+        bar.setForce(0);
+        Arrays.fill(turns, 0);
+        for (BarLoad load : entry.getValue().loads()) {
+          load.addTurns(bar.model().length(), 0, 0, room, turns);
+        }
+        bar.endForces(still, 0, turns, entry.getValue().moments(), ends);
+        bar.nodeForces(ends, still, atNodes);
+        for (int i = 0; i < 6; i++) {
+          found[6 * stiffness.firstNode(s) + i] -= atNodes[i];
+          found[6 * stiffness.secondNode(s) + i] -= atNodes[6 + i];
+        }
+      }
+      for (int i = 0; i < found.length; i++) {
+        found[i] = stiffness.isFixed(i) ? 0 : found[i];
+      }
+      factor.solve(found);
+      firstOrder = found;
+    }
+    return found;
   }
 
   /** Nothing. */
