@@ -1,12 +1,15 @@
 package spanledger.memberdesign;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
+import spanledger.analysis.FrameAnalysis;
+import spanledger.envelope.Station;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Segment;
@@ -42,6 +45,9 @@ public final class CriticalLengths implements FrameBucklingLengths {
 
   /** Compression below this part of Euler's force counts as none. */
   private static final double NONE = 1e-6;
+
+  /** N, V_y, V_z, T, M_y, M_z. */
+  private static final int FORCES = 6;
 
   private static final int MOST_TRIALS = 6000;
 
@@ -96,6 +102,28 @@ public final class CriticalLengths implements FrameBucklingLengths {
         new Assignment(frame, state, members).run(modes);
       }
     }
+  }
+
+  /**
+   * Searches the states of a first-order analysis, all joints and supports bearing.
+   *
+   * @param states at least those that compress each member most
+   */
+  public static CriticalLengths of(
+      FrameAnalysis analysis, Collection<? extends MemberForces> states) {
+    List<Axial> axial = new ArrayList<>();
+    double[] start = new double[FORCES];
+    double[] end = new double[FORCES];
+    for (MemberForces state : states) {
+      double[] means = new double[analysis.frame().segments().size()];
+      for (Segment segment : analysis.frame().segments()) {
+        state.at(new Station(segment, 0), start);
+        state.at(new Station(segment, segment.length()), end);
+        means[segment.index()] = 0.5 * (start[0] + end[0]);
+      }
+      axial.add(new Axial(state.instance().words(), means));
+    }
+    return new CriticalLengths(new FrameStiffness(analysis), axial);
   }
 
   @Override
