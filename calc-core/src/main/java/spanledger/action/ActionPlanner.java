@@ -13,11 +13,11 @@ import spanledger.frame.Vector;
 /**
  * Works out every load case, moving load and combination of a job.
  *
- * <p>Imposed area load acts on all floors, on each alone, and on each two neighbours (in job
- * order); point and line loads on floors act apart from it. Guardrail loads act one at a time, with
- * the floors loaded where the combination rule says so. Imposed loads given by the user act
- * together with the area load. Notional sway acts both ways along X and Y with permanent and area
- * loads.
+ * <p>Imposed area load is a free action: each bay of each floor is loaded or not, whichever is
+ * worse, and so is each imposed case that the user gives; point loads, line loads and trains on
+ * floors act apart from it. Guardrail loads act one at a time, wind cases likewise, beside any bays
+ * where the combination rule has imposed loads. Notional sway acts both ways along X and Y with
+ * permanent and area loads.
  */
 public final class ActionPlanner {
 
@@ -69,8 +69,26 @@ public final class ActionPlanner {
       List<UserCase> userCases,
       RuleSet rules,
       CombinationSet combinationSet) {
+    return plan(frame, surfaces, rails, userCases, List.of(), rules, combinationSet);
+  }
+
+  /**
+   * Plans the actions of a job with trains.
+   *
+   * @throws IllegalArgumentException if a floor cannot be shared out to its members or the rule set
+   *     lacks a figure
+   */
+  public static Actions plan(
+      Frame frame,
+      List<Surface> surfaces,
+      List<Rail> rails,
+      List<UserCase> userCases,
+      List<LoadTrain> trains,
+      RuleSet rules,
+      CombinationSet combinationSet) {
     ActionPlanner planner = new ActionPlanner(frame, surfaces, rails, rules, combinationSet);
     planner.makeCases(userCases);
+    trains.forEach(train -> planner.floorPoints.add(planner.builder.train(train)));
     return planner.combine();
   }
 
@@ -80,7 +98,7 @@ public final class ActionPlanner {
       if (surface.finishes() > 0) {
         permanent.add(builder.finishes(surface));
       }
-      area.add(builder.imposedArea(surface));
+      area.addAll(builder.imposedArea(surface));
     }
     for (UserCase user : userCases) {
       CategorisedCase made = new CategorisedCase(user.loads(), user.category(), "Given in the job");
@@ -111,22 +129,22 @@ public final class ActionPlanner {
   }
 
   private void makeRailLoads() {
-    for (RailDirection direction : rules.railDirections()) {
+    for (RailSense sense : RailSense.of(rules.railDirections())) {
       for (Rail rail : topRails) {
         if (rules.find(RuleSet.GUARDRAIL_LINE).isPresent()) {
-          railLines.add(builder.railLine(rail, direction));
+          railLines.add(builder.railLine(rail, sense));
         }
       }
-      addRailPoint("top rail point", RuleSet.GUARDRAIL_POINT, topRails, direction);
-      addRailPoint("middle rail point", RuleSet.MIDRAIL_POINT, middleRails, direction);
+      addRailPoint("top rail point", RuleSet.GUARDRAIL_POINT, topRails, sense);
+      addRailPoint("middle rail point", RuleSet.MIDRAIL_POINT, middleRails, sense);
     }
   }
 
   private void addRailPoint(
-      String name, String figureId, List<Rail> rails, RailDirection direction) {
+      String name, String figureId, List<Rail> rails, RailSense sense) {
     Optional<Figure> figure = rules.find(figureId);
     if (figure.isPresent() && !rails.isEmpty()) {
-      railPoints.add(builder.railPoint(name, figure.get(), rails, direction));
+      railPoints.add(builder.railPoint(name, figure.get(), rails, sense));
     }
   }
 
@@ -159,39 +177,10 @@ public final class ActionPlanner {
     for (CombinationTemplate template : combinationSet.templates()) {
       new TemplateExpansion(template, combinations).expand();
     }
-    return new Actions(cases, moving, combinations);
+    return new Actions(cases, moving, Combination.withoutCovered(combinations));
   }
 
-  /** The floor cases that act together, with words for the pattern. */
-  private record Pattern(String words, List<CategorisedCase> cases) {}
-
-  private List<Pattern> patterns() {
-    List<Pattern> patterns = new ArrayList<>();
-    if (area.isEmpty() && userImposed.isEmpty()) {
-      return patterns;
-    }
-    patterns.add(pattern(area.size() > 1 ? "all floors" : "floor", area));
-    if (area.size() > 1) {
-      for (int i = 0; i < area.size(); i++) {
-        patterns.add(pattern(surfaces.get(i).name() + " alone", area.subList(i, i + 1)));
-      }
-      for (int i = 0; area.size() > 2 && i + 1 < area.size(); i++) {
-        patterns.add(
-            pattern(
-                surfaces.get(i).name() + " and " + surfaces.get(i + 1).name(),
-                area.subList(i, i + 2)));
-      }
-    }
-    return patterns;
-  }
-
-  private Pattern pattern(String words, List<CategorisedCase> floors) {
-    List<CategorisedCase> all = new ArrayList<>(floors);
-    all.addAll(userImposed);
-    return new Pattern(words, all);
-  }
-
-  /** Spreads one template over patterns, places and directions. */
+  /** Spreads one template over places, directions and sway. */
   private final class TemplateExpansion {
     private final CombinationTemplate template;
     private final List<Combination> into;
@@ -203,77 +192,102 @@ public final class ActionPlanner {
 
     void expand() {
       switch (template.leading()) {
-        case NONE -> withSway("", permanent);
+        case NONE -> withSway(false);
         case FLOOR -> floor();
         case GUARDRAIL -> guardrail();
-        case WIND ->
-            wind.forEach(
-                one -> {
-                  List<CategorisedCase> acting = accompanied();
-                  acting.add(one);
-                  add(one.loads().name(), terms(acting), Optional.empty());
-                });
+        case WIND -> wind.forEach(one -> beside(one));
       }
     }
 
     private void floor() {
-      for (Pattern pattern : patterns()) {
-        List<CategorisedCase> acting = new ArrayList<>(permanent);
-        acting.addAll(pattern.cases());
-        withSway(pattern.words(), acting);
+      if (!area.isEmpty() || !userImposed.isEmpty()) {
+        withSway(true);
       }
       for (CategorisedCase line : floorLines) {
-        List<CategorisedCase> acting = new ArrayList<>(permanent);
-        acting.add(line);
-        add(line.loads().name(), terms(acting), Optional.empty());
+        add(line.loads().name(), terms(with(line)), List.of(), Optional.empty());
       }
       for (MovingLoad load : floorPoints) {
-        moving(load, permanent, ActionCategory.IMPOSED);
+        moving(load, List.of(), ActionCategory.IMPOSED);
       }
     }
 
     private void guardrail() {
-      for (CategorisedCase line : railLines) {
-        List<CategorisedCase> acting = accompanied();
-        acting.add(line);
-        add(line.loads().name(), terms(acting), Optional.empty());
-      }
+      railLines.forEach(this::beside);
       for (MovingLoad load : railPoints) {
-        moving(load, accompanied(), ActionCategory.GUARDRAIL);
+        moving(load, options(Optional.empty(), 1), ActionCategory.GUARDRAIL);
       }
     }
 
-    private List<CategorisedCase> accompanied() {
+    /** One case that leads, beside whatever imposed loads the rule allows. */
+    private void beside(CategorisedCase leading) {
+      add(
+          leading.loads().name(),
+          terms(with(leading)),
+          options(Optional.empty(), 1),
+          Optional.empty());
+    }
+
+    private List<CategorisedCase> with(CategorisedCase one) {
       List<CategorisedCase> acting = new ArrayList<>(permanent);
-      if (template.factor(ActionCategory.IMPOSED) != 0) {
-        acting.addAll(area);
-        acting.addAll(userImposed);
-      }
+      acting.add(one);
       return acting;
     }
 
-    private void moving(MovingLoad load, List<CategorisedCase> acting, ActionCategory category) {
-      add(load.name(), terms(acting), Optional.of(new Combination.MovingTerm(load, category, 1)));
+    private void moving(
+        MovingLoad load, List<Combination.Option> options, ActionCategory category) {
+      add(
+          load.name(),
+          terms(permanent),
+          options,
+          Optional.of(new Combination.MovingTerm(load, category, 1)));
     }
 
-    private void withSway(String words, List<CategorisedCase> acting) {
+    private void withSway(boolean imposed) {
       if (!template.withNotionalSway() || sway.isEmpty()) {
-        add(words, terms(acting), Optional.empty());
+        add(
+            "",
+            terms(permanent),
+            imposed ? options(Optional.empty(), 1) : List.of(),
+            Optional.empty());
         return;
       }
-      for (Map.Entry<String, Map<CategorisedCase, CategorisedCase>> along : sway.entrySet()) {
+      for (String axis : sway.keySet()) {
         for (int sign : new int[] {1, -1}) {
-          List<Combination.Term> terms = terms(acting);
-          for (CategorisedCase one : acting) {
-            CategorisedCase level = along.getValue().get(one);
-            if (level != null && !isEmpty(level.loads())) {
-              terms.add(new Combination.Term(level.loads(), one.category(), sign));
-            }
-          }
-          String way = "sway " + (sign > 0 ? "+" : "-") + along.getKey();
-          add(words.isEmpty() ? way : words + ", " + way, terms, Optional.empty());
+          List<Combination.Term> terms = terms(permanent);
+          permanent.forEach(one -> addSway(terms, one, axis, sign));
+          add(
+              "sway " + (sign > 0 ? "+" : "-") + axis,
+              terms,
+              imposed ? options(Optional.of(axis), sign) : List.of(),
+              Optional.empty());
         }
       }
+    }
+
+    private void addSway(
+        List<Combination.Term> terms, CategorisedCase one, String axis, int sign) {
+      CategorisedCase level = sway.getOrDefault(axis, Map.of()).get(one);
+      if (level != null && !isEmpty(level.loads()) && template.factor(one.category()) != 0) {
+        terms.add(new Combination.Term(level.loads(), one.category(), sign));
+      }
+    }
+
+    /** Every bay and every imposed case of the user, with its sway if an axis is given. */
+    private List<Combination.Option> options(Optional<String> axis, int sign) {
+      List<CategorisedCase> free = new ArrayList<>(area);
+      free.addAll(userImposed);
+      List<Combination.Option> options = new ArrayList<>();
+      for (CategorisedCase one : free) {
+        List<Combination.Term> terms = terms(List.of(one));
+        axis.ifPresent(a -> addSway(terms, one, a, sign));
+        if (!terms.isEmpty()) {
+          String name = one.loads().name();
+          String words =
+              area.contains(one) ? name.substring(CaseBuilder.AREA.length()) : name;
+          options.add(new Combination.Option(words, terms));
+        }
+      }
+      return options;
     }
 
     private boolean isEmpty(LoadCase loads) {
@@ -291,9 +305,12 @@ public final class ActionPlanner {
     }
 
     private void add(
-        String words, List<Combination.Term> terms, Optional<Combination.MovingTerm> moving) {
+        String words,
+        List<Combination.Term> terms,
+        List<Combination.Option> options,
+        Optional<Combination.MovingTerm> moving) {
       String name = words.isEmpty() ? template.name() : template.name() + ": " + words;
-      into.add(new Combination(name, template, terms, moving));
+      into.add(new Combination(name, template, terms, options, moving));
     }
   }
 }

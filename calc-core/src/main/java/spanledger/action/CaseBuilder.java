@@ -12,6 +12,9 @@ import spanledger.frame.Vector;
 /** Makes the load cases of a job from its floors, rails and rule set. */
 final class CaseBuilder {
 
+  /** How the names of cases of area load begin; what follows says where. */
+  static final String AREA = "area ";
+
   private final Frame frame;
   private final RuleSet rules;
 
@@ -34,23 +37,31 @@ final class CaseBuilder {
   CategorisedCase finishes(Surface surface) {
     return permanent(
         "finishes " + surface.name(),
-        areaLoads(surface, surface.finishes()),
+        areaLoads(surface, DeckShares.of(surface, frame), surface.finishes()),
         "Weight of deck and finishes on " + surface.name());
   }
 
-  CategorisedCase imposedArea(Surface surface) {
-    return new CategorisedCase(
-        new LoadCase(
-            "area " + surface.name(),
-            List.of(),
-            areaLoads(surface, rules.figure(RuleSet.FLOOR_AREA).value())),
-        ActionCategory.IMPOSED,
-        "Imposed area load on " + surface.name());
+  /** The imposed area load of a floor, one case for each part that may be loaded by itself. */
+  List<CategorisedCase> imposedArea(Surface surface) {
+    List<CategorisedCase> cases = new ArrayList<>();
+    for (DeckShares.Bay bay : DeckShares.bays(surface, frame)) {
+      String where = surface.name() + (bay.name().isEmpty() ? "" : " " + bay.name());
+      cases.add(
+          new CategorisedCase(
+              new LoadCase(
+                  AREA + where,
+                  List.of(),
+                  areaLoads(surface, bay.shares(), rules.figure(RuleSet.FLOOR_AREA).value())),
+              ActionCategory.IMPOSED,
+              "Imposed area load on " + where));
+    }
+    return cases;
   }
 
-  private List<SegmentLoad> areaLoads(Surface surface, double pressure) {
+  private static List<SegmentLoad> areaLoads(
+      Surface surface, List<DeckShares.Share> shares, double pressure) {
     List<SegmentLoad> loads = new ArrayList<>();
-    for (DeckShares.Share share : DeckShares.of(surface, frame)) {
+    for (DeckShares.Share share : shares) {
       double line = AreaLoadShare.lineLoad(pressure, share.width());
       loads.add(
           new SegmentLoad.Distributed(
@@ -78,7 +89,7 @@ final class CaseBuilder {
         "Imposed line load along " + member.name());
   }
 
-  CategorisedCase railLine(Rail rail, RailDirection direction) {
+  CategorisedCase railLine(Rail rail, RailSense sense) {
     Figure figure = rules.figure(RuleSet.GUARDRAIL_LINE);
     List<SegmentLoad> loads = new ArrayList<>();
     for (Member member : rail.members()) {
@@ -86,37 +97,59 @@ final class CaseBuilder {
         loads.add(
             whole(
                 segment,
-                railDirection(rail, segment, direction),
+                sense.direction(rail, segment),
                 new LoadOrigin.Given(figure.id()),
                 figure.value()));
       }
     }
     return new CategorisedCase(
-        new LoadCase("rail line " + rail.name() + " " + direction.words(), List.of(), loads),
+        new LoadCase("rail line " + rail.name() + " " + sense.words(), List.of(), loads),
         ActionCategory.GUARDRAIL,
-        "Line load on " + rail.name() + ", " + direction.words());
+        "Line load on " + rail.name() + ", " + sense.words());
   }
 
+  /**
+   * The load at any one place of the floors. If the rule set says on which area it stands, it is
+   * spread over the side of that area along the members; across them it is not, which is on the
+   * safe side.
+   */
   MovingLoad floorPoint() {
-    List<LoadPath> paths = new ArrayList<>();
-    for (Member member : frame.members()) {
-      if (member.role() == MemberRole.FLOOR) {
-        frame.segmentsOf(member).forEach(s -> paths.add(LoadPath.of(s, Vector.DOWN)));
-      }
+    Figure figure = rules.figure(RuleSet.FLOOR_POINT);
+    List<Member> floors =
+        frame.members().stream().filter(m -> m.role() == MemberRole.FLOOR).toList();
+    Optional<Figure> patch = rules.find(RuleSet.FLOOR_POINT_PATCH);
+    if (patch.isPresent()) {
+      return new MovingLoad(
+          "floor point",
+          figure,
+          new Footprint.Patch(patch.get().value()),
+          new Chains(frame).straight(floors, Vector.DOWN));
     }
-    return new MovingLoad("floor point", rules.figure(RuleSet.FLOOR_POINT), paths);
+    List<LoadPath> paths = new ArrayList<>();
+    for (Member member : floors) {
+      frame.segmentsOf(member).forEach(s -> paths.add(LoadPath.of(s, Vector.DOWN)));
+    }
+    return new MovingLoad("floor point", figure, paths);
   }
 
-  MovingLoad railPoint(String name, Figure figure, List<Rail> rails, RailDirection direction) {
+  MovingLoad train(LoadTrain train) {
+    return new MovingLoad(
+        train.name(),
+        train.force(),
+        new Footprint.Train(train.number(), train.spacing()),
+        List.of(train.path()));
+  }
+
+  MovingLoad railPoint(String name, Figure figure, List<Rail> rails, RailSense sense) {
     List<LoadPath> paths = new ArrayList<>();
     for (Rail rail : rails) {
       for (Member member : rail.members()) {
         for (Segment segment : frame.segmentsOf(member)) {
-          paths.add(LoadPath.of(segment, railDirection(rail, segment, direction)));
+          paths.add(LoadPath.of(segment, sense.direction(rail, segment)));
         }
       }
     }
-    return new MovingLoad(name + " " + direction.words(), figure, paths);
+    return new MovingLoad(name + " " + sense.words(), figure, paths);
   }
 
   /**
@@ -168,15 +201,6 @@ final class CaseBuilder {
         d.intensityTo() * share,
         d.from(),
         d.to());
-  }
-
-  private static Vector railDirection(Rail rail, Segment segment, RailDirection direction) {
-    return switch (direction) {
-      case OUTWARD -> rail.outward();
-      case INWARD -> rail.outward().times(-1);
-      case DOWNWARD -> Vector.DOWN;
-      case ALONG -> segment.to().minus(segment.from()).unit();
-    };
   }
 
   private static CategorisedCase permanent(String name, List<SegmentLoad> loads, String words) {

@@ -70,4 +70,37 @@ public record Combination(
   public double factor(MovingTerm term) {
     return term.sign() * template.factor(term.category());
   }
+
+  /**
+   * Leaves out combinations that others cover: another of the same leading action and limit state
+   * has the same cases with the same factors, and free parts beside that may all be absent.
+   */
+  static List<Combination> withoutCovered(List<Combination> all) {
+    return all.stream().filter(one -> all.stream().noneMatch(one::isCoveredBy)).toList();
+  }
+
+  private boolean isCoveredBy(Combination other) {
+    return options.isEmpty()
+        && !other.options.isEmpty()
+        && template.limitState() == other.template.limitState()
+        && template.leading() == other.template.leading()
+        && terms.size() == other.terms.size()
+        && moving.isPresent() == other.moving.isPresent()
+        && sameTerms(other)
+        && moving.map(m -> other.moving.map(o -> same(m, o, other)).orElse(false)).orElse(true);
+  }
+
+  private boolean sameTerms(Combination other) {
+    for (int i = 0; i < terms.size(); i++) {
+      if (!terms.get(i).loadCase().name().equals(other.terms.get(i).loadCase().name())
+          || factor(terms.get(i)) != other.factor(other.terms.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean same(MovingTerm one, MovingTerm two, Combination other) {
+    return one.load().name().equals(two.load().name()) && factor(one) == other.factor(two);
+  }
 }

@@ -1,12 +1,15 @@
 package spanledger.action;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
+import spanledger.frame.MemberRole;
 import spanledger.frame.Node;
 import spanledger.frame.Segment;
 import spanledger.frame.Vector;
@@ -36,6 +39,18 @@ public final class DeckShares {
    * @param width its width, mm
    */
   public record Share(Segment segment, double from, double to, DeckStrip strip, double width) {}
+
+  /**
+   * A part of a floor that may be loaded by itself.
+   *
+   * @param name unique on its floor; empty if the floor is one part
+   * @param shares what its members carry of it
+   */
+  public record Bay(String name, List<Share> shares) {
+    public Bay {
+      shares = List.copyOf(shares);
+    }
+  }
 
   private final Surface surface;
   private final Vector along;
@@ -81,7 +96,106 @@ public final class DeckShares {
     return new DeckShares(surface).shares(frame);
   }
 
+  /**
+   * The parts of a floor that may be loaded or not, each with the shares of its members.
+   *
+   * @throws IllegalArgumentException as {@link #of}
+   */
+  public static List<Bay> bays(Surface surface, Frame frame) {
+    return new DeckShares(surface).bays(frame);
+  }
+
   private List<Share> shares(Frame frame) {
+    List<List<Member>> lines = lines();
+    return shares(frame, lines, 0, lines.size() - 1, alongFrom, alongTo);
+  }
+
+  private List<Bay> bays(Frame frame) {
+    List<List<Member>> lines = lines();
+    TreeSet<Integer> across = new TreeSet<>(List.of(0, lines.size() - 1));
+    TreeSet<Double> parts = new TreeSet<>(List.of(alongFrom, alongTo));
+    if (surface.bays() != FloorBays.WHOLE) {
+      for (Node node : stands(frame)) {
+        across.add(nearestLine(lines, node));
+        double t = node.place().dot(along);
+        if (parts.stream().allMatch(p -> Math.abs(p - t) > SAME_LINE)) {
+          parts.add(t);
+        }
+      }
+    }
+    if (surface.bays() == FloorBays.STRIPS) {
+      for (int line = 0; line < lines.size(); line++) {
+        across.add(line);
+      }
+    }
+    List<Bay> bays = new ArrayList<>();
+    List<Integer> atLines = List.copyOf(across);
+    List<Double> atParts = List.copyOf(parts);
+    int count = (atLines.size() - 1) * (atParts.size() - 1);
+    for (int i = 0; i + 1 < atLines.size(); i++) {
+      for (int j = 0; j + 1 < atParts.size(); j++) {
+        bays.add(
+            new Bay(
+                count == 1 ? "" : "bay " + (bays.size() + 1),
+                shares(
+                    frame,
+                    lines,
+                    atLines.get(i),
+                    atLines.get(i + 1),
+                    atParts.get(j),
+                    atParts.get(j + 1))));
+      }
+    }
+    return bays;
+  }
+
+  /** Nodes of floor members in the floor at which a leg meets them or a support holds them. */
+  private List<Node> stands(Frame frame) {
+    Set<Node> held = new LinkedHashSet<>();
+    frame.supports().forEach(support -> held.add(support.node()));
+    for (Member member : frame.members()) {
+      if (member.role() == MemberRole.LEG) {
+        held.addAll(member.nodes());
+      }
+    }
+    Set<Node> found = new LinkedHashSet<>();
+    for (Member member : frame.members()) {
+      if (member.role() == MemberRole.FLOOR) {
+        member.nodes().stream().filter(held::contains).filter(this::isOn).forEach(found::add);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  private boolean isOn(Node node) {
+    double t = node.place().dot(along);
+    double s = node.place().dot(across);
+    double above =
+        node.place().minus(surface.corners().get(0).place()).dot(along.cross(across).unit());
+    return t > alongFrom - SAME_LINE
+        && t < alongTo + SAME_LINE
+        && s > acrossFrom - SAME_LINE
+        && s < acrossTo + SAME_LINE
+        && Math.abs(above) < SAME_LINE;
+  }
+
+  private int nearestLine(List<List<Member>> lines, Node node) {
+    double s = node.place().dot(across);
+    int nearest = 0;
+    for (int i = 1; i < lines.size(); i++) {
+      if (Math.abs(place(lines.get(i)) - s) < Math.abs(place(lines.get(nearest)) - s)) {
+        nearest = i;
+      }
+    }
+    return nearest;
+  }
+
+  private double place(List<Member> line) {
+    return line.get(0).nodes().get(0).place().dot(across);
+  }
+
+  /** The members by the lines they lie on, in order across the floor. */
+  private List<List<Member>> lines() {
     TreeMap<Double, List<Member>> lines = new TreeMap<>();
     for (Member member : surface.carriedBy()) {
       if (direction(member).cross(along).norm() > SQUARENESS) {
@@ -97,49 +211,66 @@ public final class DeckShares {
     if (lines.size() < 2) {
       throw refusal("is carried along one line only; it needs at least two");
     }
-    List<DeckStrip> strips = strips(lines);
+    if (lines.firstKey() < acrossFrom - SAME_LINE || lines.lastKey() > acrossTo + SAME_LINE) {
+      throw refusal("is carried by a member that lies outside it");
+    }
+    return List.copyOf(lines.values());
+  }
+
+  /**
+   * The shares of a part of the floor.
+   *
+   * @param first the line of members at which it begins; overhang beyond the floor's first line
+   *     belongs to it if that is this one
+   * @param last the line at which it ends, likewise
+   * @param from where it begins along the members, mm
+   * @param to where it ends, mm
+   */
+  private List<Share> shares(
+      Frame frame, List<List<Member>> lines, int first, int last, double from, double to) {
     List<Share> shares = new ArrayList<>();
-    int line = 0;
-    for (List<Member> members : lines.values()) {
-      DeckStrip strip = strips.get(line++);
+    for (int line = first; line <= last; line++) {
+      DeckStrip strip = strip(lines, line, first, last);
       double width = strip.width();
-      for (Member member : members) {
+      for (Member member : lines.get(line)) {
         for (Segment segment : frame.segmentsOf(member)) {
-          addShare(shares, segment, strip, width);
+          addShare(shares, segment, strip, width, from, to);
         }
       }
     }
     return shares;
   }
 
-  private List<DeckStrip> strips(SortedMap<Double, List<Member>> lines) {
-    if (lines.firstKey() < acrossFrom - SAME_LINE || lines.lastKey() > acrossTo + SAME_LINE) {
-      throw refusal("is carried by a member that lies outside it");
-    }
-    List<Node> on = lines.values().stream().map(m -> m.get(0).nodes().get(0)).toList();
-    int last = on.size() - 1;
-    List<DeckStrip> strips = new ArrayList<>();
-    for (int i = 0; i <= last; i++) {
-      strips.add(
-          new DeckStrip(
-              on.get(i),
-              i == 0 ? Optional.empty() : Optional.of(on.get(i - 1)),
-              i == last ? Optional.empty() : Optional.of(on.get(i + 1)),
-              i <= 1 ? Optional.of(cornerA) : Optional.empty(),
-              i >= last - 1 ? Optional.of(cornerB) : Optional.empty(),
-              cornerA,
-              cornerB,
-              i == 1,
-              i == last - 1));
-    }
-    return strips;
+  private DeckStrip strip(List<List<Member>> lines, int line, int first, int last) {
+    boolean overhangBefore = first == 0 && line <= 1;
+    boolean overhangAfter = last == lines.size() - 1 && line >= last - 1;
+    return new DeckStrip(
+        node(lines, line),
+        line == first ? Optional.empty() : Optional.of(node(lines, line - 1)),
+        line == last ? Optional.empty() : Optional.of(node(lines, line + 1)),
+        overhangBefore ? Optional.of(cornerA) : Optional.empty(),
+        overhangAfter ? Optional.of(cornerB) : Optional.empty(),
+        cornerA,
+        cornerB,
+        overhangBefore && line == 1,
+        overhangAfter && line == last - 1);
   }
 
-  private void addShare(List<Share> shares, Segment segment, DeckStrip strip, double width) {
+  private static Node node(List<List<Member>> lines, int line) {
+    return lines.get(line).get(0).nodes().get(0);
+  }
+
+  private void addShare(
+      List<Share> shares,
+      Segment segment,
+      DeckStrip strip,
+      double width,
+      double partFrom,
+      double partTo) {
     double start = segment.from().dot(along);
     double end = segment.to().dot(along);
-    double low = Math.max(Math.min(start, end), alongFrom);
-    double high = Math.min(Math.max(start, end), alongTo);
+    double low = Math.max(Math.min(start, end), partFrom);
+    double high = Math.min(Math.max(start, end), partTo);
     if (high - low < SAME_LINE) {
       return;
     }

@@ -147,7 +147,8 @@ final class MemberStrength {
           int m = goal.measure().ordinal();
           double bound = check.bound(goal.measure(), fixed[m] + factor * alone[m]);
           if (goal.covers(combination) && bound > goal.worst()) {
-            rank = Math.max(rank, bound);
+            // Walls are bounded coarsely, which would upset the order.
+            rank = Math.max(rank, goal.measure() == StrengthMeasure.WALL ? 0 : bound);
           }
         }
       }

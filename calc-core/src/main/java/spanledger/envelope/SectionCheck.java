@@ -96,6 +96,11 @@ final class SectionCheck {
     };
   }
 
+  /** Whether the slenderness of the walls is known. */
+  boolean hasWalls() {
+    return wallsKnown;
+  }
+
   /** The shear stress after {@link #rank}, MPa. */
   double shear() {
     return stress[TAU];

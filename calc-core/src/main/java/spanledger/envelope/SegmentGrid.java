@@ -18,6 +18,7 @@ final class SegmentGrid {
   private final double[] cuts;
   private final SegmentResponse fixed;
   private final List<SegmentResponse> options;
+  private final boolean loaded;
   private final double[] high;
   private final double[] low;
   private final double[] departures = new double[FORCES];
@@ -33,6 +34,7 @@ final class SegmentGrid {
     for (Combination.Option option : combination.options()) {
       options.add(sum(responses, combination, option.terms(), segment));
     }
+    loaded = options.stream().anyMatch(option -> !option.isUnloaded());
     high = new double[FORCES * cuts.length];
     low = new double[FORCES * cuts.length];
     double[] forces = new double[FORCES];
@@ -92,6 +94,11 @@ final class SegmentGrid {
   /** What always acts. */
   SegmentResponse fixed() {
     return fixed;
+  }
+
+  /** Whether a free part loads the segment itself. */
+  boolean isLoaded() {
+    return loaded;
   }
 
   /** The free parts. */

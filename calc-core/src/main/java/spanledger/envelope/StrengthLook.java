@@ -32,8 +32,11 @@ final class StrengthLook {
   private static final int EVEN = 8;
   private static final int FORCES = 6;
 
-  /** A free part may shift a peak; with less than this of the worst, it cannot reach it. */
-  private static final double NEAR = 0.9;
+  /** How near to the worst a pattern must come at a cut for all cuts to be looked at with it. */
+  private static final double NEAR = 0.995;
+
+  /** The same where loads on the segment may bring more between the cuts: a parabola's shoulder. */
+  private static final double NEAR_IF_LOADED = 0.93;
 
   /** Walls that come less near than this to the worst need not be worked out. */
   private static final double FAR = 0.5;
@@ -118,8 +121,7 @@ final class StrengthLook {
     }
     double[] all = Arrays.copyOf(stations, stations.length + grid.cuts().length);
     System.arraycopy(grid.cuts(), 0, all, stations.length, grid.cuts().length);
-    Arrays.sort(all);
-    return all;
+    return Arrays.stream(all).sorted().distinct().toArray();
   }
 
   /** The cuts at which a normal stress, a shear stress or both together may peak. */
@@ -233,36 +235,34 @@ final class StrengthLook {
       Combination combination,
       double x,
       Set<BitSet> patterns) {
-    double[] here = new double[FORCES];
     double[][] parts = new double[grid.options().size()][FORCES];
-    boolean[] acts = new boolean[parts.length];
+    double[] here = new double[FORCES];
+    // Without load on the segment nothing jumps, and nothing bends between the cuts.
+    double near = grid.isLoaded() ? NEAR_IF_LOADED : NEAR;
     for (Side side : Side.values()) {
       state.forces(x, side, here);
       for (int i = 0; i < parts.length; i++) {
         grid.options().get(i).forces(x, side, parts[i]);
       }
-      for (StrengthMeasure measure : StrengthMeasure.values()) {
-        double worst = StrengthGoal.leastWorst(goals, measure, combination);
-        if (worst == Double.POSITIVE_INFINITY || tooSmall(measure, here, parts, NEAR * worst)) {
-          continue;
-        }
-        double value = choice.best(measure, here, parts, acts);
-        greatest[measure.ordinal()] = Math.max(greatest[measure.ordinal()], value);
-        if (value >= NEAR * worst) {
-          BitSet pattern = new BitSet();
-          for (int i = 0; i < acts.length; i++) {
-            pattern.set(i, acts[i]);
+      if (mayComeNear(combination, here, parts, near)) {
+        choice.choose(here, parts, mayComeNear(combination, StrengthMeasure.WALL, near));
+        for (StrengthMeasure measure : StrengthMeasure.values()) {
+          double value = choice.best(measure);
+          greatest[measure.ordinal()] = Math.max(greatest[measure.ordinal()], value);
+          if (value > 0 && value >= near * StrengthGoal.leastWorst(goals, measure, combination)) {
+            patterns.add(choice.pattern(measure));
           }
-          patterns.add(pattern);
         }
       }
-      if (state.isUnloaded() && grid.options().stream().allMatch(SegmentResponse::isUnloaded)) {
+      if (state.isUnloaded() && !grid.isLoaded()) {
         return;
       }
     }
   }
 
-  private boolean tooSmall(StrengthMeasure measure, double[] here, double[][] parts, double worst) {
+  /** Whether any pattern may come near a goal: no force is greater than with all that raise it. */
+  private boolean mayComeNear(
+      Combination combination, double[] here, double[][] parts, double near) {
     for (int k = 0; k < FORCES; k++) {
       double high = here[k];
       double low = here[k];
@@ -273,7 +273,18 @@ final class StrengthLook {
       forces[k] = Math.max(Math.abs(high), Math.abs(low));
     }
     check.rank(forces, 0);
-    return check.bound(measure, check.ranked(measure)) <= worst;
+    for (StrengthMeasure measure : StrengthMeasure.values()) {
+      if (mayComeNear(combination, measure, near)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The same for one measure, after the greatest forces were ranked. */
+  private boolean mayComeNear(Combination combination, StrengthMeasure measure, double near) {
+    return check.bound(measure, check.ranked(measure))
+        >= near * StrengthGoal.leastWorst(goals, measure, combination);
   }
 
   /** The state of a finding, all that acts in it. */

@@ -317,13 +317,29 @@ class EnvelopeSearchTest {
       }
     }
 
+    /** Every pattern of the free parts. */
     private void evaluate(
         FrameAnalysis analysis, Combination combination, Optional<LoadCase> placed) {
+      for (int bits = 0; bits < 1 << combination.options().size(); bits++) {
+        List<Combination.Term> terms = new java.util.ArrayList<>(combination.terms());
+        for (int i = 0; i < combination.options().size(); i++) {
+          if ((bits >> i & 1) == 1) {
+            terms.addAll(combination.options().get(i).terms());
+          }
+        }
+        evaluate(analysis, combination, terms, placed);
+      }
+    }
+
+    private void evaluate(
+        FrameAnalysis analysis,
+        Combination combination,
+        List<Combination.Term> terms,
+        Optional<LoadCase> placed) {
       List<LoadCase> cases =
-          new java.util.ArrayList<>(
-              combination.terms().stream().map(Combination.Term::loadCase).toList());
+          new java.util.ArrayList<>(terms.stream().map(Combination.Term::loadCase).toList());
       List<Double> factors =
-          new java.util.ArrayList<>(combination.terms().stream().map(combination::factor).toList());
+          new java.util.ArrayList<>(terms.stream().map(combination::factor).toList());
       placed.ifPresent(
           p -> {
             cases.add(p);

@@ -21,4 +21,15 @@ final class Patterns {
     }
     return patterns;
   }
+
+  /** All of them, none of them, and each one alone. */
+  static <T> List<List<T>> few(List<T> things) {
+    List<List<T>> patterns = new ArrayList<>();
+    patterns.add(List.of());
+    if (!things.isEmpty()) {
+      patterns.add(things);
+      things.forEach(one -> patterns.add(List.of(one)));
+    }
+    return patterns;
+  }
 }
