@@ -3,7 +3,6 @@ package spanledger.memberdesign;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.function.Function;
 import spanledger.envelope.Governing;
 import spanledger.envelope.Station;
 import spanledger.frame.Frame;
@@ -39,14 +38,13 @@ public final class MemberJudge {
    *
    * @param states the states that may govern a member
    */
-  public MemberJudgement judge(
-      Frame frame, Function<Member, Collection<? extends MemberForces>> states) {
+  public MemberJudgement judge(Frame frame, Collection<? extends MemberForces> states) {
     List<MemberUse> uses = new ArrayList<>();
     List<MemberReadiness.Lacking> lacking = new ArrayList<>();
     for (Member member : frame.members()) {
       MemberReadiness readiness = design.prepare(member, analysed);
       if (readiness instanceof MemberReadiness.Ready ready) {
-        uses.addAll(worst(ready, new MemberPlaces(frame, member), states.apply(member)));
+        uses.addAll(worst(ready, new MemberPlaces(frame, member), states));
       } else {
         lacking.add((MemberReadiness.Lacking) readiness);
       }

@@ -7,7 +7,6 @@ import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Segment;
 import spanledger.resistance.member.MemberCase;
-import spanledger.resistance.member.Weld;
 
 /** Places along a member, mm from its first node, and its cuts. */
 final class MemberPlaces {
@@ -33,12 +32,7 @@ final class MemberPlaces {
   /** The cuts where the member is welded or drilled; none beyond its ends. */
   List<Station> weakened(MemberCase member) {
     List<Station> cuts = new ArrayList<>();
-    for (Weld weld : member.welds()) {
-      if (weld instanceof Weld.Across across) {
-        addAt(across.place(), cuts);
-      }
-    }
-    member.holes().forEach(hole -> addAt(hole.place(), cuts));
+    member.weakPlaces().forEach(place -> addAt(place, cuts));
     return cuts;
   }
 

@@ -1,8 +1,11 @@
 package spanledger.verdict;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import spanledger.action.Actions;
 import spanledger.action.CombinationSet;
 import spanledger.action.Rail;
@@ -11,6 +14,12 @@ import spanledger.analysis.FrameAnalysis;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
 import spanledger.geometry.GeometryFinding;
+import spanledger.memberdesign.FrameBucklingLengths;
+import spanledger.memberdesign.MemberDesign;
+import spanledger.memberdesign.MemberForces;
+import spanledger.memberdesign.MemberJudge;
+import spanledger.memberdesign.MemberJudgement;
+import spanledger.memberdesign.SolvedInstances;
 import spanledger.resistance.ResistanceFactors;
 
 /** Runs the whole calculation of a job whose actions are planned. */
@@ -20,24 +29,40 @@ public final class Assessor {
   private final List<Rail> rails;
   private final int places;
   private final Optional<List<GeometryFinding>> geometry;
+  private final Optional<MemberDesign> design;
 
   /**
+   * One that judges no geometry, and members elastically only.
+   *
    * @param rules loads, limits and factors
    * @param rails the guardrails
    * @param places tries per segment for moving loads, before refinement
-   * @param geometry the sizes of the structure against their limits, if they are known
    */
-  public Assessor(
-      RuleSet rules, List<Rail> rails, int places, Optional<List<GeometryFinding>> geometry) {
+  public Assessor(RuleSet rules, List<Rail> rails, int places) {
+    this(rules, rails, places, Optional.empty(), Optional.empty());
+  }
+
+  private Assessor(
+      RuleSet rules,
+      List<Rail> rails,
+      int places,
+      Optional<List<GeometryFinding>> geometry,
+      Optional<MemberDesign> design) {
     this.rules = rules;
     this.rails = List.copyOf(rails);
     this.places = places;
     this.geometry = geometry;
+    this.design = design;
   }
 
-  /** One for a structure whose geometry is not known beyond its frame. */
-  public Assessor(RuleSet rules, List<Rail> rails, int places) {
-    this(rules, rails, places, Optional.empty());
+  /** One that judges the sizes of the structure against their limits, too, if they are known. */
+  public Assessor withGeometry(Optional<List<GeometryFinding>> sizes) {
+    return new Assessor(rules, rails, places, sizes, design);
+  }
+
+  /** One that judges members by a member code, too, if there is one. */
+  public Assessor byCode(Optional<MemberDesign> memberDesign) {
+    return new Assessor(rules, rails, places, geometry, memberDesign);
   }
 
   /**
@@ -51,11 +76,25 @@ public final class Assessor {
     EnvelopeSearch search = new EnvelopeSearch(analysis, actions, rails, factors, places);
     Findings findings = search.run();
     List<Verdict> verdicts = new ArrayList<>();
-    verdicts.addAll(new StrengthVerdicts(factors).of(findings));
+    Optional<MemberJudgement> members =
+        design.map(
+            how ->
+                new MemberJudge(how, FrameBucklingLengths.NONE)
+                    .judge(analysis.frame(), states(analysis, actions, findings)));
+    Set<String> byCode = new HashSet<>();
+    members.ifPresent(
+        found -> found.uses().forEach(use -> byCode.add(use.member().member().name())));
+    verdicts.addAll(new StrengthVerdicts(factors).of(findings, byCode));
+    members.ifPresent(found -> verdicts.addAll(MemberVerdicts.of(found)));
     verdicts.addAll(new DeflectionVerdicts(rules, rails, analysis.frame()).of(findings));
     verdicts.addAll(new SupportVerdicts().of(findings, combinations));
     geometry.ifPresent(sizes -> verdicts.addAll(GeometryVerdicts.of(sizes)));
-    verdicts.addAll(NotCovered.verdicts(findings, geometry.isPresent()));
-    return new Assessment(analysis.frame(), actions, findings, search.proof(), verdicts);
+    verdicts.addAll(NotCovered.verdicts(findings, geometry.isPresent(), members.isPresent()));
+    return new Assessment(analysis.frame(), actions, findings, members, search.proof(), verdicts);
+  }
+
+  private static Collection<? extends MemberForces> states(
+      FrameAnalysis analysis, Actions actions, Findings findings) {
+    return new SolvedInstances(analysis, actions.combinations(), findings).states();
   }
 }

@@ -3,6 +3,7 @@ package spanledger.verdict;
 /** The groups in which checks are reported. */
 public enum CheckGroup {
   MEMBER_STRENGTH("Member strength"),
+  MEMBER_RESISTANCE("Member resistance by code"),
   MEMBER_DEFLECTION("Member deflection"),
   GUARDRAIL("Guardrail"),
   STABILITY("Sway and stability"),

@@ -12,7 +12,11 @@ final class NotCovered {
 
   private NotCovered() {}
 
-  static List<Verdict> verdicts(Findings findings, boolean geometryReviewed) {
+  /**
+   * @param geometryReviewed whether the sizes of the structure were judged
+   * @param byCode whether a member code judged the members
+   */
+  static List<Verdict> verdicts(Findings findings, boolean geometryReviewed, boolean byCode) {
     List<Verdict> verdicts = new ArrayList<>(always());
     if (findings.deflections().stream().noneMatch(f -> f.kind() == DeflectionFinding.Kind.SWAY)) {
       verdicts.add(open("sway deflection", "no floor stands above the supports to be judged"));
@@ -23,14 +27,19 @@ final class NotCovered {
               "geometry rules",
               "heights, gaps, rises and goings are not checked; describe the job as an assembly"));
     }
+    if (!byCode) {
+      verdicts.add(
+          0,
+          open(
+              "member buckling",
+              "flexural, torsional and lateral-torsional buckling are not checked; name a member"
+                  + " code under memberChecks"));
+    }
     return verdicts;
   }
 
   private static List<Verdict> always() {
     return List.of(
-        open(
-            "member buckling",
-            "flexural, torsional and lateral-torsional buckling are not checked"),
         open(
             "joints",
             "brackets, keys, slot bolts and welds are not checked; end forces are in the workbook"),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spanledger.analysis.InternalForces;
 import spanledger.envelope.Findings;
 import spanledger.envelope.StrengthFinding;
@@ -18,7 +19,7 @@ import spanledger.resistance.StressUtilisation;
 
 /**
  * Judges stresses. Where walls are too slender, or not known, an elastic stress check that holds is
- * not a pass.
+ * not a pass, unless a member code judges them.
  */
 final class StrengthVerdicts {
 
@@ -32,7 +33,10 @@ final class StrengthVerdicts {
     this.factors = factors;
   }
 
-  List<Verdict> of(Findings findings) {
+  /**
+   * @param byCode names of the members whose walls a member code judges
+   */
+  List<Verdict> of(Findings findings, Set<String> byCode) {
     Map<String, Double> walls = new HashMap<>();
     for (StrengthFinding finding : findings.strength()) {
       if (finding.measure() == StrengthMeasure.WALL) {
@@ -42,8 +46,12 @@ final class StrengthVerdicts {
     List<Verdict> verdicts = new ArrayList<>();
     for (StrengthFinding finding : findings.strength()) {
       double wall = walls.getOrDefault(finding.member().name(), 0.0);
-      verdicts.add(
-          finding.measure() == StrengthMeasure.WALL ? wall(finding) : stress(finding, wall));
+      boolean judged = byCode.contains(finding.member().name());
+      if (finding.measure() != StrengthMeasure.WALL) {
+        verdicts.add(stress(finding, wall, judged));
+      } else if (!judged) {
+        verdicts.add(wall(finding));
+      }
       if (finding.scope() == StrengthFinding.Scope.POST_BASE
           && finding.measure() == StrengthMeasure.BENDING) {
         verdicts.add(connection(finding));
@@ -100,14 +108,14 @@ final class StrengthVerdicts {
             forces.torque()));
   }
 
-  private Verdict stress(StrengthFinding finding, double wall) {
+  private Verdict stress(StrengthFinding finding, double wall, boolean byCode) {
     Member member = finding.member();
     double value = finding.governing().value();
     double capacity = capacity(member, finding.measure());
     Status status = value <= 1 ? Status.PASSED : Status.FAILED;
     String remark = "";
     boolean wallsKnown = member.section().properties().platesKnown();
-    if (status == Status.PASSED && finding.measure() != StrengthMeasure.SHEAR) {
+    if (status == Status.PASSED && finding.measure() != StrengthMeasure.SHEAR && !byCode) {
       if (!wallsKnown) {
         status = Status.NOT_CHECKED;
         remark = "elastic stress is within strength, but local buckling cannot be ruled out";

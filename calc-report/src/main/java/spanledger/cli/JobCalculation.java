@@ -85,11 +85,9 @@ final class JobCalculation implements JobRunner {
     }
     try {
       return Optional.of(
-          new Assessor(
-                  job.rules(),
-                  job.rails(),
-                  job.placesPerSegment(),
-                  job.assembly().map(built -> built.geometry(job.rules())))
+          new Assessor(job.rules(), job.rails(), job.placesPerSegment())
+              .withGeometry(job.assembly().map(built -> built.geometry(job.rules())))
+              .byCode(job.memberDesign())
               .assess(analysis, actions, job.combinations()));
     } catch (MechanismException e) {
       return refused(file, output, e);

@@ -13,8 +13,9 @@ import spanledger.action.CombinationTemplate;
 import spanledger.action.Figure;
 import spanledger.action.RuleSet;
 import spanledger.provenance.Source;
+import spanledger.resistance.member.CodeFigures;
 
-/** Rule sets and combination rules for other programs. */
+/** Rule sets, combination rules and member codes for other programs. */
 final class RuleJson {
 
   /** The version of the form; raised when a reader would have to change. */
@@ -23,7 +24,10 @@ final class RuleJson {
   private RuleJson() {}
 
   /** The sets as JSON text, ending in a line break. */
-  static String of(Collection<RuleSet> rules, Collection<CombinationSet> combinations) {
+  static String of(
+      Collection<RuleSet> rules,
+      Collection<CombinationSet> combinations,
+      Collection<CodeFigures> codes) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("format", "spanledger-rules");
     root.put("formatVersion", FORMAT_VERSION);
@@ -31,6 +35,14 @@ final class RuleJson {
     rules.forEach(set -> add(ruleSets.addObject(), set));
     ArrayNode combinationSets = root.putArray("combinationSets");
     combinations.forEach(set -> add(combinationSets.addObject(), set));
+    ArrayNode memberCodes = root.putArray("memberCodes");
+    for (CodeFigures code : codes) {
+      ObjectNode one = memberCodes.addObject();
+      one.put("id", code.id());
+      one.put("title", code.title());
+      ArrayNode figures = one.putArray("figures");
+      code.inOrder().forEach(figure -> add(figures.addObject(), figure));
+    }
     try {
       return new ObjectMapper()
               .enable(SerializationFeature.INDENT_OUTPUT)

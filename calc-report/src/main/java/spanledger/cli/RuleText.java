@@ -12,6 +12,7 @@ import spanledger.action.Figure;
 import spanledger.action.RailDirection;
 import spanledger.action.RuleSet;
 import spanledger.provenance.Source;
+import spanledger.resistance.member.CodeFigures;
 
 /** Rule sets and combination rules as text for a terminal. */
 final class RuleText {
@@ -19,11 +20,16 @@ final class RuleText {
   private RuleText() {}
 
   /** Ids and titles of all sets. */
-  static String list(Collection<RuleSet> rules, Collection<CombinationSet> combinations) {
+  static String list(
+      Collection<RuleSet> rules,
+      Collection<CombinationSet> combinations,
+      Collection<CodeFigures> codes) {
     StringBuilder text = new StringBuilder("Rule sets (\"rules\" in a job file):\n");
     rules.forEach(set -> text.append(line(set.id(), set.title())));
     text.append("\nCombination rules (\"combinations\" in a job file):\n");
     combinations.forEach(set -> text.append(line(set.id(), set.title())));
+    text.append("\nMember codes (\"memberChecks\" in a job file):\n");
+    codes.forEach(code -> text.append(line(code.id(), code.title())));
     text.append("\n\"spanledger rules ID\" shows one with its sources.\n");
     return text.toString();
   }
@@ -36,7 +42,19 @@ final class RuleText {
   static String figures(RuleSet rules) {
     StringBuilder text = new StringBuilder(rules.id() + ": " + rules.title() + "\n");
     text.append("Guardrail loads act, one at a time: ").append(directions(rules)).append("\n");
-    for (Figure figure : rules.inOrder()) {
+    append(text, rules.inOrder());
+    return text.toString();
+  }
+
+  /** Every figure of a member code with its source. */
+  static String figures(CodeFigures code) {
+    StringBuilder text = new StringBuilder(code.id() + ": " + code.title() + "\n");
+    append(text, code.inOrder());
+    return text.toString();
+  }
+
+  private static void append(StringBuilder text, List<Figure> figures) {
+    for (Figure figure : figures) {
       text.append('\n').append(figure.id()).append("  ").append(figure.words()).append('\n');
       text.append("    ").append(figure.text()).append('\n');
       text.append("    ").append(cited(figure.source())).append('\n');
@@ -44,7 +62,6 @@ final class RuleText {
         text.append("    ").append(figure.note()).append('\n');
       }
     }
-    return text.toString();
   }
 
   private static String directions(RuleSet rules) {

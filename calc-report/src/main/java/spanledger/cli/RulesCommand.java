@@ -14,14 +14,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spanledger.action.CombinationSet;
 import spanledger.action.RuleSet;
+import spanledger.job.MemberCodeChoice;
 import spanledger.job.Tables;
+import spanledger.resistance.member.CodeFigures;
 import spanledger.tables.NearMiss;
 
-/** Shows the rule sets and combination rules, figure by figure with sources. */
+/** Shows the rule sets, combination rules and member codes, figure by figure with sources. */
 @Command(
     name = "rules",
     description =
-        "Lists rule sets and combination rules, or shows the figures of one with their sources.",
+        "Lists rule sets, combination rules and member codes, or shows the figures of one with their sources.",
     mixinStandardHelpOptions = true,
     versionProvider = BuildVersion.class)
 final class RulesCommand implements Runnable {
@@ -31,7 +33,8 @@ final class RulesCommand implements Runnable {
   @Parameters(
       paramLabel = "ID",
       arity = "0..1",
-      description = "The rule set or combination rules to show; all are listed if left out.")
+      description =
+          "The rule set, combination rules or member code to show; all are listed if left out.")
   private @Nullable String id;
 
   @Option(
@@ -53,12 +56,13 @@ final class RulesCommand implements Runnable {
     PrintWriter out = spec.commandLine().getOut();
     if (!compared.isEmpty()) {
       List<RuleSet> sets = comparedSets(tables);
-      out.print(json ? RuleJson.of(sets, List.of()) : RuleText.compared(sets));
+      out.print(json ? RuleJson.of(sets, List.of(), List.of()) : RuleText.compared(sets));
     } else if (id == null) {
       out.print(
           json
-              ? RuleJson.of(tables.rules().values(), tables.combinations().values())
-              : RuleText.list(tables.rules().values(), tables.combinations().values()));
+              ? RuleJson.of(tables.rules().values(), tables.combinations().values(), codes(tables))
+              : RuleText.list(
+                  tables.rules().values(), tables.combinations().values(), codes(tables)));
     } else {
       out.print(one(tables, id));
     }
@@ -68,15 +72,26 @@ final class RulesCommand implements Runnable {
   private String one(Tables tables, String name) {
     RuleSet rules = tables.rules().get(name);
     if (rules != null) {
-      return json ? RuleJson.of(List.of(rules), List.of()) : RuleText.figures(rules);
+      return json ? RuleJson.of(List.of(rules), List.of(), List.of()) : RuleText.figures(rules);
+    }
+    MemberCodeChoice code = tables.codes().get(name);
+    if (code != null) {
+      return json
+          ? RuleJson.of(List.of(), List.of(), List.of(code.figures()))
+          : RuleText.figures(code.figures());
     }
     CombinationSet set = tables.combinations().get(name);
     if (set == null) {
       Set<String> known = new TreeSet<>(tables.rules().keySet());
       known.addAll(tables.combinations().keySet());
-      throw unknown(name, "rule set or combination rule", known);
+      known.addAll(tables.codes().keySet());
+      throw unknown(name, "rule set, combination rule or member code", known);
     }
-    return json ? RuleJson.of(List.of(), List.of(set)) : RuleText.templates(set);
+    return json ? RuleJson.of(List.of(), List.of(set), List.of()) : RuleText.templates(set);
+  }
+
+  private static List<CodeFigures> codes(Tables tables) {
+    return tables.codes().values().stream().map(MemberCodeChoice::figures).toList();
   }
 
   private List<RuleSet> comparedSets(Tables tables) {

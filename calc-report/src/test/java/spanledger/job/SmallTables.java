@@ -58,6 +58,11 @@ final class SmallTables {
   private static MemberCode code(CodeFigures figures) {
     return new MemberCode() {
       @Override
+      public CodeFigures figures() {
+        return figures;
+      }
+
+      @Override
       public String id() {
         return figures.id();
       }

@@ -27,6 +27,11 @@ public final class AdmMemberCode implements MemberCode {
   }
 
   @Override
+  public CodeFigures figures() {
+    return figures;
+  }
+
+  @Override
   public String id() {
     return figures.id();
   }

@@ -25,6 +25,11 @@ public final class AsNzsMemberCode implements MemberCode {
   }
 
   @Override
+  public CodeFigures figures() {
+    return figures;
+  }
+
+  @Override
   public String id() {
     return figures.id();
   }

@@ -9,6 +9,9 @@ public interface MemberCode {
   /** The standard, as people cite it. */
   String title();
 
+  /** Its figures, as they are used. */
+  CodeFigures figures();
+
   /**
    * Works out all that does not hang on loads.
    *

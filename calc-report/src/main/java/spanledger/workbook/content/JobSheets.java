@@ -23,7 +23,9 @@ public final class JobSheets {
   public static void write(LedgerWorkbook workbook, Job job, Assessment assessment) {
     Representatives shown = Representatives.of(assessment.findings());
     Findings findings = shown.findings();
-    KeptCases kept = KeptCases.of(assessment.actions(), findings, new FrameAnalysis(job.frame()));
+    MemberGroups groups = assessment.members().map(MemberGroups::of).orElseGet(MemberGroups::none);
+    KeptCases kept =
+        KeptCases.of(assessment.actions(), findings, groups.cuts(), new FrameAnalysis(job.frame()));
     BasisSheet.write(workbook, job);
     FigureSheet figures = FigureSheet.write(workbook, job);
     NodeSheet nodes = NodeSheet.write(workbook, job);
@@ -48,8 +50,12 @@ public final class JobSheets {
     for (DeflectionFinding finding : findings.deflections()) {
       all.add(DeflectionSheet.cut(finding.governing()));
     }
+    all.addAll(groups.cuts());
     CutSheets cuts = CutSheets.write(workbook, all, combinations, forces, loads);
     StrengthSheet strength = StrengthSheet.write(workbook, strengthCuts, cuts, sections, figures);
+    MemberCodeSheets byCode =
+        MemberCodeSheets.write(
+            workbook, assessment.members(), groups, job.frame(), sections, segments, cuts);
     DeflectionSheet deflection =
         DeflectionSheet.write(
             workbook, job, findings.deflections(), cuts, segments, sums, movements, nodes, figures);
@@ -57,12 +63,19 @@ public final class JobSheets {
     SupportSheet.write(workbook, findings.reactions(), combinations, balance);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
     SummarySheet.write(
-        workbook, assessment, shown, strength, deflection, balance, geometry.judged());
+        workbook, assessment, shown, strength, byCode, deflection, balance, geometry.judged());
     Cut worst = worst(findings);
     WorkedSheet.write(
-        workbook, strength.tables(), cuts.row(worst), strength.row(worst), deflection.tables());
+        workbook,
+        strength.tables(),
+        cuts.row(worst),
+        strength.row(worst),
+        byCode.worked(),
+        deflection.tables());
     SourceSheet.write(
-        workbook, job, procedures(sections, segments, forces, strength, deflection, geometry));
+        workbook,
+        job,
+        procedures(sections, segments, forces, strength, byCode, deflection, geometry));
   }
 
   private static void addNew(List<Cut> cuts, Cut cut) {
@@ -84,6 +97,7 @@ public final class JobSheets {
       SegmentSheets segments,
       EndForceSheets forces,
       StrengthSheet strength,
+      MemberCodeSheets byCode,
       DeflectionSheet deflection,
       GeometrySheet geometry) {
     List<ProcedureCells> tables = new ArrayList<>(sections.tables());
@@ -91,6 +105,7 @@ public final class JobSheets {
     tables.add(segments.stiffnessTable());
     tables.add(forces.endForceTable());
     tables.addAll(strength.tables());
+    tables.addAll(byCode.tables());
     tables.addAll(deflection.tables());
     tables.addAll(geometry.tables());
     List<Procedure> procedures =

@@ -69,9 +69,10 @@ final class KeptCases {
   private KeptCases() {}
 
   /** Gathers and solves the cases of all governing combinations. */
-  static KeptCases of(Actions actions, Findings findings, FrameAnalysis analysis) {
+  static KeptCases of(Actions actions, Findings findings, List<Cut> more, FrameAnalysis analysis) {
     KeptCases kept = new KeptCases();
     kept.collect(findings);
+    more.forEach(cut -> kept.add(cut.instance()));
     List<LoadCase> loads = new ArrayList<>();
     List<String> words = new ArrayList<>();
     List<String> keys = new ArrayList<>();

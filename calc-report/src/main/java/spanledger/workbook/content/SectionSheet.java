@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import spanledger.frame.Member;
 import spanledger.job.Job;
 import spanledger.material.Alloy;
@@ -148,6 +150,22 @@ final class SectionSheet {
       throw new IllegalArgumentException("Section " + section.name() + " is not in the workbook.");
     }
     return place.table().number(place.row(), symbol);
+  }
+
+  /** A size or property of a section by its symbol, if its calculation has it. */
+  Optional<NumberAt> find(Section section, String symbol) {
+    Place place = sections.get(section.name());
+    if (place == null || !has(place.table().procedure().procedure(), symbol)) {
+      return Optional.empty();
+    }
+    return Optional.of(place.table().number(place.row(), symbol));
+  }
+
+  private static boolean has(Procedure procedure, String symbol) {
+    return Stream.concat(
+            procedure.inputs().stream().map(input -> input.symbol().symbol()),
+            procedure.steps().stream().map(step -> step.symbol().symbol()))
+        .anyMatch(symbol::equals);
   }
 
   /** A property of an alloy by its symbol: f_o, f_u, E, G or ρ. */

@@ -20,6 +20,9 @@ final class SheetNames {
   static final String CUT_LOADS = "Loads before cuts";
   static final String CUTS = "Cuts";
   static final String STRENGTH = "Member strength";
+  static final String MEMBER_RESISTANCE = "Member resistance";
+  static final String MEMBER_CHECKS = "Member checks";
+  static final String MEMBER_USE = "Member utilisation";
   static final String DEFLECTION = "Deflection";
   static final String GUARDRAIL = "Guardrail";
   static final String SUPPORTS = "Support reactions";

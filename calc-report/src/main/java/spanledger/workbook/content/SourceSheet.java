@@ -36,6 +36,14 @@ final class SourceSheet {
     for (Figure figure : job.rules().inOrder()) {
       uses.add(new Use(figure.source(), "Figures", figure.id()));
     }
+    job.memberDesign()
+        .ifPresent(
+            design ->
+                design
+                    .code()
+                    .figures()
+                    .inOrder()
+                    .forEach(f -> uses.add(new Use(f.source(), design.code().id(), f.id()))));
     job.combinations()
         .templates()
         .forEach(

@@ -39,6 +39,7 @@ final class SummarySheet {
       Assessment assessment,
       Representatives shown,
       StrengthSheet strength,
+      MemberCodeSheets byCode,
       DeflectionSheet deflection,
       BalanceSheet balance,
       List<GeometrySheet.Judged> geometry) {
@@ -47,7 +48,7 @@ final class SummarySheet {
     writeOpen(sheet, assessment);
     writeProof(sheet, balance);
     for (CheckGroup group : CheckGroup.values()) {
-      writeGroup(sheet, group, assessment, shown, strength, deflection);
+      writeGroup(sheet, group, assessment, shown, strength, byCode, deflection);
     }
     writeGeometry(sheet, geometry);
   }
@@ -105,13 +106,15 @@ final class SummarySheet {
       Assessment assessment,
       Representatives shown,
       StrengthSheet strength,
+      MemberCodeSheets byCode,
       DeflectionSheet deflection) {
     List<List<LedgerCell>> rows = new ArrayList<>();
     List<Double> values = new ArrayList<>();
     for (Verdict verdict : assessment.verdicts()) {
-      Set<String> covered = verdict.governing().map(shown::covered).orElse(Set.of());
+      Set<String> covered =
+          verdict.governing().map(governing -> covered(governing, shown, byCode)).orElse(Set.of());
       if (verdict.group() == group && verdict.status() != Status.DEMAND && !covered.isEmpty()) {
-        NumberAt used = used(verdict, shown, strength, deflection);
+        NumberAt used = used(verdict, shown, strength, byCode, deflection);
         rows.add(row(verdict, used, covered));
         values.add(used.value());
       }
@@ -192,9 +195,23 @@ final class SummarySheet {
         LedgerCell.text(covered.size() == 1 ? "" : String.join(", ", covered)));
   }
 
+  private static Set<String> covered(
+      Governing governing, Representatives shown, MemberCodeSheets byCode) {
+    Set<String> members = shown.covered(governing);
+    return members.isEmpty() ? byCode.covered(governing) : members;
+  }
+
   private static NumberAt used(
-      Verdict verdict, Representatives shown, StrengthSheet strength, DeflectionSheet deflection) {
+      Verdict verdict,
+      Representatives shown,
+      StrengthSheet strength,
+      MemberCodeSheets byCode,
+      DeflectionSheet deflection) {
     Governing governing = verdict.governing().orElseThrow();
+    Optional<NumberAt> use = byCode.use(governing);
+    if (use.isPresent()) {
+      return use.get();
+    }
     Optional<StrengthFinding> stress = shown.strength(governing);
     if (stress.isPresent()) {
       return strength.number(DeflectionSheet.cut(governing), stress.get().measure().symbol());

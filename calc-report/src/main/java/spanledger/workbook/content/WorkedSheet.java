@@ -17,6 +17,7 @@ final class WorkedSheet {
    * @param strength the tables of the strength check, in order
    * @param cut the row shown at first in the first of them, from 0
    * @param stressRow the row shown at first in the others
+   * @param byCode the tables of the member code, each with the row shown at first
    * @param deflection the tables of the deflection check
    */
   static void write(
@@ -24,6 +25,7 @@ final class WorkedSheet {
       List<ProcedureCells> strength,
       int cut,
       int stressRow,
+      List<MemberCodeSheets.Row> byCode,
       List<ProcedureCells> deflection) {
     LedgerSheet sheet = workbook.sheet(SheetNames.WORKED);
     sheet.title(
@@ -34,6 +36,11 @@ final class WorkedSheet {
       ProcedureCells table = strength.get(i);
       sheet.heading(table.procedure().procedure().title());
       sheet.add(new WorkedPage(table, i == 0 ? cut : stressRow));
+      sheet.pageBreak();
+    }
+    for (MemberCodeSheets.Row row : byCode) {
+      sheet.heading(row.table().procedure().procedure().title());
+      sheet.add(new WorkedPage(row.table(), row.row()));
       sheet.pageBreak();
     }
     for (ProcedureCells table : deflection) {

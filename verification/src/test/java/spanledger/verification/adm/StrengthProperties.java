@@ -172,7 +172,7 @@ class StrengthProperties {
       DoubleUnaryOperator curve = new Curve(procedure, adm).of("F_c", "R_b");
       falls(curve, 1500, 1e-9);
       joins(curve, value(adm, "C_t"), 1e-6);
-      joins(curve, value(adm, "C_tb"), procedure == RoundElement.BENDING ? 1e-9 : 1);
+      joins(curve, value(adm, "C_tb"), procedure.equals(RoundElement.BENDING) ? 1e-9 : 1);
     }
     Map<String, Double> asNzs = metal(BucklingConstants.AS_NZS, yield, aged);
     asNzs.put("φ_c", 0.85);
