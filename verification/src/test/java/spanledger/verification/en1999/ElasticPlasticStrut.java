@@ -13,7 +13,7 @@ import org.apache.commons.math3.ode.nonstiff.ClassicalRungeKuttaIntegrator;
  * on a Runge-Kutta integration of half the strut; the greatest force over all deflections is the
  * capacity.
  */
-final class ElasticPlasticStrut {
+public final class ElasticPlasticStrut {
 
   private static final int STEPS = 60;
 
@@ -22,7 +22,7 @@ final class ElasticPlasticStrut {
   private final double bow;
   private final double moment;
 
-  ElasticPlasticStrut(FibreSection section, double length, double bow, double moment) {
+  public ElasticPlasticStrut(FibreSection section, double length, double bow, double moment) {
     this.section = section;
     this.length = length;
     this.bow = bow;
@@ -30,7 +30,7 @@ final class ElasticPlasticStrut {
   }
 
   /** The greatest axial force, N; 0 if the moment alone is too much. */
-  double capacity() {
+  public double capacity() {
     double best = 0;
     double at = 0;
     double step = length / 2000;

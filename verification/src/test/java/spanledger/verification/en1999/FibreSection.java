@@ -10,7 +10,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * A section as layers across the axis of bending, elastic and perfectly plastic; compression and
  * the curvature that compresses positive v are positive.
  */
-final class FibreSection {
+public final class FibreSection {
 
   private static final int LAYERS = 30;
   private static final int POINTS = 200;
@@ -21,13 +21,13 @@ final class FibreSection {
   private double area;
   private double depth;
 
-  FibreSection(double modulus, double strength) {
+  public FibreSection(double modulus, double strength) {
     this.modulus = modulus;
     this.strength = strength;
   }
 
   /** Adds a rectangle between two levels. */
-  FibreSection add(double width, double from, double to) {
+  public FibreSection add(double width, double from, double to) {
     double height = (to - from) / LAYERS;
     for (int i = 0; i < LAYERS; i++) {
       layers.add(new double[] {from + (i + 0.5) * height, width * height});
@@ -37,7 +37,7 @@ final class FibreSection {
     return this;
   }
 
-  double squash() {
+  public double squash() {
     return area * strength;
   }
 
@@ -69,7 +69,7 @@ final class FibreSection {
   }
 
   /** The full plastic moment under an axial force. */
-  double plasticMoment(double force) {
+  public double plasticMoment(double force) {
     return moment(force, 1000 * strength / modulus / depth, new BrentSolver(1e-13));
   }
 
