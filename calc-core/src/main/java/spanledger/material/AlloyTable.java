@@ -21,6 +21,14 @@ public record AlloyTable(List<Alloy> rows) {
     return rows.stream().map(Alloy::designation).distinct().toList();
   }
 
+  /** This table with another's rows; of one designation, the other's count. */
+  public AlloyTable replacing(AlloyTable other) {
+    List<Alloy> all = new ArrayList<>(rows);
+    all.removeIf(row -> other.designations().contains(row.designation()));
+    all.addAll(other.rows());
+    return new AlloyTable(all);
+  }
+
   /** This table with rows added. */
   public AlloyTable with(List<Alloy> more) {
     List<Alloy> all = new ArrayList<>(rows);

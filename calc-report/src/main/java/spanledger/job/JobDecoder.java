@@ -45,13 +45,14 @@ final class JobDecoder {
     fields.find("$schema");
     fields.require("formatVersion");
     Optional<JobTitle> title = fields.require("job").flatMap(new TitleDecoder(reading)::decode);
+    Tables known = new LibraryDecoder(reading).decode(fields.findList("libraries"), tables);
     RulesDecoder rulesDecoder = new RulesDecoder(reading, tables);
     Optional<RuleSet> rules = fields.require("rules").flatMap(rulesDecoder::rules);
     Optional<CombinationSet> combinations =
         fields.require("combinations").flatMap(rulesDecoder::combinations);
     List<FigureOverride> overrides =
         fields.find("overrides").map(o -> rulesDecoder.overrides(o, rules)).orElse(List.of());
-    Structure structure = Structure.decode(fields, reading, tables, solved);
+    Structure structure = Structure.decode(fields, reading, known, solved);
     FrameChecks checks = new FrameChecks(reading, structure);
     Frame frame = structure.frame(checks);
     Names<Surface> surfaces = new Names<>(reading, "surface");

@@ -12,6 +12,7 @@ import spanledger.job.source.Located.LocatedText;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 import spanledger.section.Angle;
+import spanledger.section.CatalogueSection;
 import spanledger.section.Channel;
 import spanledger.section.ISection;
 import spanledger.section.PropertyRow;
@@ -82,11 +83,19 @@ final class SectionDecoder {
   private static final double GREATEST_SIZE = 5000;
 
   private final Reading reading;
-  private final SolvedOutlines solved;
+  private final OutlineSectionDecoder outlines;
+  private final CatalogueSectionDecoder catalogue;
 
-  SectionDecoder(Reading reading, SolvedOutlines solved) {
+  /**
+   * A decoder.
+   *
+   * @param catalogue the sections that can be named
+   * @param solved torsion and shear of outlines
+   */
+  SectionDecoder(Reading reading, Map<String, CatalogueSection> catalogue, SolvedOutlines solved) {
     this.reading = reading;
-    this.solved = solved;
+    this.outlines = new OutlineSectionDecoder(reading, solved);
+    this.catalogue = new CatalogueSectionDecoder(reading, catalogue, solved);
   }
 
   Names<Section> decode(Located sections) {
@@ -107,7 +116,10 @@ final class SectionDecoder {
 
   private Optional<Shape> shape(Located value) {
     if (value instanceof Located.LocatedObject object && object.find("outline").isPresent()) {
-      return new OutlineSectionDecoder(reading, solved).decode(value);
+      return outlines.decode(value);
+    }
+    if (value instanceof Located.LocatedObject object && object.find("catalogue").isPresent()) {
+      return catalogue.decode(value);
     }
     Optional<Form> form =
         value instanceof Located.LocatedObject object

@@ -34,7 +34,7 @@ record Structure(
     Names<Section> sections =
         fields
             .require("sections")
-            .map(new SectionDecoder(reading, solved)::decode)
+            .map(new SectionDecoder(reading, tables.sections(), solved)::decode)
             .orElse(new Names<>(reading, "section"));
     Names<MaterialChoice> materials =
         fields

@@ -49,15 +49,12 @@ public final class AlloyTables {
     return read(TableFile.read(name, content));
   }
 
-  private static AlloyTable read(TableObject file) {
-    file.allowOnly("title", "constants", "rows");
+  static AlloyTable read(TableObject file) {
+    file.allowOnly("table", "title", "constants", "rows");
     TableObject constants = file.object("constants");
     constants.allowOnly("youngsModulus", "shearModulus", "density", "work", "place", "confidence");
-    List<Alloy> alloys = new ArrayList<>();
-    for (TableObject row : file.rows("rows", "designation")) {
-      alloys.add(alloy(row, constants));
-    }
-    return new AlloyTable(alloys);
+    return new AlloyTable(
+        TableObject.readAll(file.rows("rows", "designation"), row -> alloy(row, constants)));
   }
 
   private static Alloy alloy(TableObject row, TableObject constants) {

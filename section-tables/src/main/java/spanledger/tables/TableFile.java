@@ -1,5 +1,7 @@
 package spanledger.tables;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -30,12 +32,17 @@ final class TableFile {
    *
    * @param name what messages call it
    * @param content the file, read to its end but not closed
-   * @throws TableFormatException if it is not one JSON object
+   * @throws TableFormatException if it is not one JSON object, or no table with commas though its
+   *     name ends in {@code .csv}
    * @throws UncheckedIOException if it cannot be read
    */
   static TableObject read(String name, InputStream content) {
     try {
-      JsonNode root = READER.readTree(content.readAllBytes());
+      byte[] bytes = content.readAllBytes();
+      if (name.endsWith(".csv")) {
+        return new TableObject(name, CsvTable.read(name, new String(bytes, UTF_8)));
+      }
+      JsonNode root = READER.readTree(bytes);
       if (root instanceof ObjectNode object) {
         return new TableObject(name, object);
       }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import spanledger.provenance.Confidence;
 import spanledger.provenance.Source;
@@ -32,6 +33,22 @@ final class TableObject {
   TableObject(String where, ObjectNode node) {
     this.where = where;
     this.node = node;
+  }
+
+  /** This object with members of another where its own are left out. */
+  TableObject orFrom(TableObject other, String... names) {
+    ObjectNode whole = node.deepCopy();
+    for (String name : names) {
+      if (!whole.has(name) && other.node.has(name)) {
+        whole.set(name, other.node.get(name));
+      }
+    }
+    return new TableObject(where, whole);
+  }
+
+  /** Whether it has a member of this name. */
+  boolean has(String name) {
+    return node.has(name);
   }
 
   /** A fault in this object. */
@@ -147,6 +164,29 @@ final class TableObject {
       throw fault("\"" + name + "\" has no rows.");
     }
     return rows;
+  }
+
+  /**
+   * Reads every row.
+   *
+   * @throws TableFormatException naming all rows with faults, one line each
+   */
+  static <T> List<T> readAll(List<TableObject> rows, Function<TableObject, T> reader) {
+    List<T> read = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
+    for (TableObject row : rows) {
+      try {
+        read.add(reader.apply(row));
+      } catch (TableFormatException e) {
+        faults.add(String.valueOf(e.getMessage()));
+      } catch (IllegalArgumentException e) {
+        faults.add(row.fault(String.valueOf(e.getMessage())).getMessage());
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new TableFormatException(String.join("\n", faults));
+    }
+    return read;
   }
 
   /** An object whose members are all texts, in order of their names. */

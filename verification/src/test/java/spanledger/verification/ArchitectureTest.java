@@ -32,7 +32,7 @@ class ArchitectureTest {
           List.of("provenance"),
           List.of("quantity"),
           List.of("procedure"),
-          List.of("material", "section"),
+          List.of("material", "section", "bolt"),
           List.of("frame"),
           List.of("action"),
           List.of("sparse"),

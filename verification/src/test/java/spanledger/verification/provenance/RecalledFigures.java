@@ -18,6 +18,8 @@ import spanledger.action.CombinationSet;
 import spanledger.action.CombinationTemplate;
 import spanledger.action.Figure;
 import spanledger.action.RuleSet;
+import spanledger.bolt.BoltGrade;
+import spanledger.bolt.BoltSize;
 import spanledger.material.Alloy;
 import spanledger.material.TemperStrengths;
 import spanledger.procedure.Procedure;
@@ -26,6 +28,7 @@ import spanledger.provenance.Confidence;
 import spanledger.provenance.Source;
 import spanledger.resistance.member.CodeFigures;
 import spanledger.tables.AlloyTables;
+import spanledger.tables.BoltTables;
 import spanledger.tables.CombinationTables;
 import spanledger.tables.MemberRuleTables;
 import spanledger.tables.RuleTables;
@@ -48,6 +51,7 @@ final class RecalledFigures {
     CombinationTables.sets().forEach(recalled::add);
     MemberRuleTables.all().forEach(recalled::add);
     recalled.addAlloys();
+    recalled.addBolts();
     recalled.addFormulas();
     return recalled.text.toString();
   }
@@ -66,6 +70,26 @@ final class RecalledFigures {
     for (Figure figure : code.inOrder()) {
       if (isRecalled(figure.source())) {
         item("`" + figure.id() + "` " + figure.text() + ": " + figure.source().citation());
+      }
+    }
+  }
+
+  private void addBolts() {
+    heading("Bolts");
+    for (BoltGrade grade : BoltTables.standard().grades()) {
+      if (isRecalled(grade.proofSource())) {
+        item(
+            "`"
+                + grade.name()
+                + "` 0.2 % proof strength "
+                + Math.round(grade.proofStrength())
+                + " MPa: "
+                + grade.proofSource().citation());
+      }
+    }
+    for (BoltSize size : BoltTables.standard().sizes()) {
+      if (isRecalled(size.source())) {
+        item("`" + size.name() + "` all sizes but the stress area: " + size.source().citation());
       }
     }
   }
