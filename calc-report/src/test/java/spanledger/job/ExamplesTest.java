@@ -18,7 +18,12 @@ class ExamplesTest {
   private static final JobReader READER = new JobReader(Tables.shipped());
 
   @ParameterizedTest
-  @ValueSource(strings = {"first-beam.json", "packing-house-inspection-platform.json"})
+  @ValueSource(
+      strings = {
+        "first-beam.json",
+        "walkway-of-extrusions.json",
+        "packing-house-inspection-platform.json"
+      })
   void examplesAreAcceptedWithoutAnyProblem(String name) {
     ReadJob read = READER.read(Jobs.root().resolve("docs/examples").resolve(name));
 

@@ -8,6 +8,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -36,6 +38,24 @@ class DocumentedExamplesTest {
   @Test
   void combinations() throws IOException {
     assertThat(CombinationTables.read("example", example("\"templates\"")).templates()).hasSize(1);
+  }
+
+  @Test
+  void sectionsAndBoltsWithCommas() throws IOException {
+    List<Library> libraries = new ArrayList<>();
+    Matcher blocks =
+        Pattern.compile("```csv\\n(.*?)```", Pattern.DOTALL)
+            .matcher(Files.readString(GUIDE, StandardCharsets.UTF_8));
+    while (blocks.find()) {
+      libraries.add(
+          Library.read(
+              "example.csv",
+              new ByteArrayInputStream(blocks.group(1).getBytes(StandardCharsets.UTF_8))));
+    }
+
+    assertThat(libraries).hasSize(2);
+    assertThat(libraries.get(0).sections()).hasSize(2);
+    assertThat(libraries.get(1).bolts().grades()).hasSize(1);
   }
 
   /** The only example that has a member. */
