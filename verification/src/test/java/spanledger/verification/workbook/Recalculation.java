@@ -97,7 +97,7 @@ final class Recalculation {
     String label = ours.at(cell.sheet(), cell.row(), 0).text();
     boolean greatest =
         (cell.sheet().equals(BALANCE) && cell.column() == 1)
-            || (cell.sheet().equals(SUMMARY) && label.endsWith("left over"));
+            || (cell.sheet().equals(SUMMARY) && label.contains("left over"));
     if (greatest) {
       return leftOverScale.getOrDefault(label.contains("force") ? "force" : "moment", 0.0);
     }
