@@ -38,9 +38,8 @@ final class CsvTable {
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
       Matcher member = MEMBER.matcher(line);
-      if (line.isBlank() || line.startsWith("##")) {
-        continue;
-      } else if (line.startsWith("#")) {
+      boolean empty = line.isBlank() || line.startsWith("##");
+      if (line.startsWith("#") && !empty) {
         if (!heading.isEmpty() || !member.matches()) {
           throw new TableFormatException(
               name
@@ -50,9 +49,9 @@ final class CsvTable {
                   + " with ##.");
         }
         put(root, member.group(1), member.group(2).strip());
-      } else if (heading.isEmpty()) {
+      } else if (heading.isEmpty() && !empty) {
         heading = cells(line);
-      } else {
+      } else if (!empty) {
         rows.add(row(name, i + 1, heading, cells(line)));
       }
     }
@@ -95,15 +94,12 @@ final class CsvTable {
       String head = heading.get(c);
       String cell = cells.get(c);
       Matcher unit = UNIT.matcher(head);
-      if (cell.isEmpty()) {
-        continue;
-      } else if (head.endsWith(LIST)) {
+      if (head.endsWith(LIST) && !cell.isEmpty()) {
         ArrayNode list = row.putArray(head.substring(0, head.length() - LIST.length()));
         Pattern.compile(";").splitAsStream(cell).forEach(part -> list.add(part.strip()));
-      } else if (unit.matches()) {
-        row.put(unit.group(1), cell + " " + unit.group(2));
-      } else {
-        row.put(head, cell);
+      } else if (!cell.isEmpty()) {
+        boolean measured = unit.matches();
+        row.put(measured ? unit.group(1) : head, measured ? cell + " " + unit.group(2) : cell);
       }
     }
     return row;

@@ -42,6 +42,7 @@ final class PlateRecognition {
   private final Joints joints;
   private final Map<Joints.End, Joints.End> continued = new HashMap<>();
   private final Map<Joints.End, String> reasons = new HashMap<>();
+  private final List<PlateDoubt> branches = new ArrayList<>();
 
   private PlateRecognition(Outline outline) {
     this.outline = outline;
@@ -114,6 +115,7 @@ final class PlateRecognition {
       plates.add(plate(chain, chains, "P" + (plates.size() + 1)));
     }
     List<PlateDoubt> doubts = new ArrayList<>(joints.doubts());
+    doubts.addAll(branches);
     addShareDoubt(plates, doubts);
     return new Plates(plates, doubts);
   }
@@ -123,13 +125,21 @@ final class PlateRecognition {
     Joints.End entry = new Joints.End(wall, true);
     Joints.End before = continued.get(entry);
     boolean closed = false;
-    while (before != null) {
+    Set<Integer> passed = new HashSet<>();
+    while (before != null && passed.add(before.wall())) {
       entry = otherEnd(before);
       if (entry.wall() == wall) {
         closed = true;
         break;
       }
       before = continued.get(entry);
+    }
+    if (used.contains(entry.wall())) {
+      // Three walls that seem to continue each other: this one is taken by itself.
+      entry = new Joints.End(wall, true);
+      closed = false;
+      branches.add(
+          new PlateDoubt(joints.place(entry), "the walls that meet near here are not told apart"));
     }
     List<Joints.End> entries = new ArrayList<>();
     Joints.End at = entry;

@@ -74,7 +74,12 @@ public final class DxfReader {
       return Optional.empty();
     }
     Similarity scaled = Similarity.scaling(unit.orElseThrow());
-    List<DrawnEdge> edges = drawn.stream().map(edge -> edge.moved(scaled)).toList();
+    // What is shorter than the gaps that are closed is such a gap.
+    List<DrawnEdge> edges =
+        drawn.stream()
+            .map(edge -> edge.moved(scaled))
+            .filter(edge -> edge.edge().length() > options.joinWithin())
+            .toList();
     List<ChainJoiner.Chain> rings = new ChainJoiner(edges, options.joinWithin(), log).join();
     List<Outline> pieces = new RingNesting(log).pieces(rings);
     for (OutlineFault fault : PartOverlaps.of(pieces)) {

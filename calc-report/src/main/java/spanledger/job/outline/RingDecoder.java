@@ -23,6 +23,9 @@ final class RingDecoder {
   /** Corners nearer to each other are one place, mm. */
   private static final double ONE_PLACE = 1e-6;
 
+  /** Smaller radii are slips; no die has them, mm. */
+  private static final double LEAST_RADIUS = 0.01;
+
   private final Reading reading;
   private final Lengths lengths;
   private final ArcDecoder arcs;
@@ -116,9 +119,7 @@ final class RingDecoder {
     if (value instanceof LocatedArray list) {
       Optional<Point> at = lengths.place(value);
       Optional<Double> fillet =
-          list.elements().size() > 2
-              ? lengths.notNegative(list.elements().get(2))
-              : Optional.of(0.0);
+          list.elements().size() > 2 ? radius(list.elements().get(2)) : Optional.of(0.0);
       return at.isPresent() && fillet.isPresent()
           ? Optional.of(new Drawn(value, at.get(), fillet.get(), Optional.empty(), ""))
           : Optional.empty();
@@ -128,8 +129,7 @@ final class RingDecoder {
 
   private Optional<Drawn> point(Located value, Fields fields) {
     Optional<Point> at = fields.require("at").flatMap(lengths::place);
-    Optional<Double> fillet =
-        fields.find("fillet").map(lengths::notNegative).orElse(Optional.of(0.0));
+    Optional<Double> fillet = fields.find("fillet").map(this::radius).orElse(Optional.of(0.0));
     Optional<Located> arc = fields.find("arc");
     String face = fields.findText("face");
     return at.isPresent() && fillet.isPresent()
@@ -189,8 +189,7 @@ final class RingDecoder {
   private Optional<Ring> rectangle(Fields fields) {
     Optional<Point> from = fields.require("from").flatMap(lengths::place);
     Optional<Point> to = fields.require("to").flatMap(lengths::place);
-    Optional<Double> fillet =
-        fields.find("fillet").map(lengths::notNegative).orElse(Optional.of(0.0));
+    Optional<Double> fillet = fields.find("fillet").map(this::radius).orElse(Optional.of(0.0));
     if (from.isEmpty() || to.isEmpty() || fillet.isEmpty()) {
       return Optional.empty();
     }
@@ -214,6 +213,20 @@ final class RingDecoder {
       Faults.report(reading, fields.object(), e.faults().get(0));
       return Optional.empty();
     }
+  }
+
+  /** A radius of a corner, mm; 0 for a sharp one. */
+  private Optional<Double> radius(Located value) {
+    Optional<Double> radius = lengths.notNegative(value);
+    if (radius.isPresent() && radius.get() > 0 && radius.get() < LEAST_RADIUS) {
+      reading.error(
+          value,
+          value.words() + " as the radius of a corner",
+          "0 for a sharp corner, or a radius of at least 0.01 mm",
+          "correct the radius");
+      return Optional.empty();
+    }
+    return radius;
   }
 
   private Optional<Ring> sameEnds(LocatedObject value) {
