@@ -65,14 +65,6 @@ public final class DxfReader {
     if (log.log().hasErrors()) {
       return Optional.empty();
     }
-    if (drawn.isEmpty() || drawn.size() > MOST_EDGES) {
-      log.error(
-          0,
-          drawn.isEmpty() ? "a drawing without lines and arcs" : drawn.size() + " lines and arcs",
-          "the outline of one section in model space",
-          "draw it with lines, arcs, circles or polylines, and leave the rest out");
-      return Optional.empty();
-    }
     Similarity scaled = Similarity.scaling(unit.orElseThrow());
     // What is shorter than the gaps that are closed is such a gap.
     List<DrawnEdge> edges =
@@ -80,6 +72,14 @@ public final class DxfReader {
             .map(edge -> edge.moved(scaled))
             .filter(edge -> edge.edge().length() > options.joinWithin())
             .toList();
+    if (edges.isEmpty() || edges.size() > MOST_EDGES) {
+      log.error(
+          0,
+          edges.isEmpty() ? "a drawing without lines and arcs" : edges.size() + " lines and arcs",
+          "the outline of one section in model space",
+          "draw it with lines, arcs, circles or polylines, and leave the rest out");
+      return Optional.empty();
+    }
     List<ChainJoiner.Chain> rings = new ChainJoiner(edges, options.joinWithin(), log).join();
     List<Outline> pieces = new RingNesting(log).pieces(rings);
     for (OutlineFault fault : PartOverlaps.of(pieces)) {

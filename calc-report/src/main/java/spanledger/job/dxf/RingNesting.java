@@ -44,6 +44,9 @@ final class RingNesting {
     if (all.size() < rings.size()) {
       return List.of();
     }
+    if (cross(all)) {
+      return List.of();
+    }
     List<Outline> pieces = new ArrayList<>();
     boolean sound = true;
     for (Filled outer : all) {
@@ -58,6 +61,27 @@ final class RingNesting {
       }
     }
     return sound ? pieces : List.of();
+  }
+
+  /** Two rings that each seem to lie within the other cross; other crossings are found later. */
+  private boolean cross(List<Filled> all) {
+    boolean found = false;
+    for (int b = 0; b < all.size(); b++) {
+      for (int a = 0; a < b; a++) {
+        if (all.get(a).encloses(all.get(b)) && all.get(b).encloses(all.get(a))) {
+          found = true;
+          log.error(
+              all.get(b).chain().first().line(),
+              "a ring that crosses the one that begins with the "
+                  + all.get(a).chain().first().words()
+                  + " on line "
+                  + all.get(a).chain().first().line(),
+              "rings that neither cross nor touch themselves or each other",
+              "correct the drawing");
+        }
+      }
+    }
+    return found;
   }
 
   private static int depth(Filled ring, List<Filled> all) {
