@@ -18,6 +18,7 @@ final class FieldStage {
   /** Corners left out of peak stresses, and how far around. */
   record Sharp(List<Point> corners, double distance) {}
 
+  private static final double NEGLIGIBLE_WARPING = 1e-4;
   private static final CompiledProcedure BOUNDS = TorsionBounds.PROCEDURE.compile();
 
   private final PlaneProperties exact;
@@ -81,9 +82,10 @@ final class FieldStage {
 
   private double warpingChange(FieldStage before) {
     // A member ten times as long as its section is wide has π²E I_w/L² ≈ 0.25 G I_w/width², with
-    // width² ≈ 4 I_p/A; below I_t, warping is lost.
+    // width² ≈ 4 I_p/A. A ten thousandth of I_t is nothing, however large it is as a part of I_w.
     double lost = torsionConstant() * 4 * (exact.momentY() + exact.momentZ()) / exact.area() / 0.25;
-    return Math.abs(warpingConstant - before.warpingConstant) / Math.max(warpingConstant, lost);
+    double nothing = NEGLIGIBLE_WARPING * lost;
+    return Math.abs(warpingConstant - before.warpingConstant) / Math.max(warpingConstant, nothing);
   }
 
   private double shearChange(FieldStage before) {

@@ -21,7 +21,11 @@ public final class TorsionBounds {
     Procedure.Builder p = Procedure.named("torsion-bounds", "Torsion constant between its bounds");
     Reference low =
         p.input(
-            "I_low", "bound from the stress function", Dimension.SECOND_MOMENT, Domain.POSITIVE);
+            "I_low",
+            "bound from the stress function",
+            Dimension.SECOND_MOMENT,
+            // Zero on a mesh without nodes inside.
+            Domain.NOT_NEGATIVE);
     Reference up =
         p.input(
             "I_up", "bound from the warping function", Dimension.SECOND_MOMENT, Domain.POSITIVE);

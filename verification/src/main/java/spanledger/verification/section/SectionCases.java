@@ -22,6 +22,8 @@ public record SectionCases(String title, List<SectionCase> cases) {
           "solids",
           "thin-walls",
           "plastic",
+          "inclined",
+          "warping",
           "aluminum-association-channels",
           "aluminum-association-i-beams");
 

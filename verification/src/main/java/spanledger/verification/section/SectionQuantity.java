@@ -26,6 +26,15 @@ final class SectionQuantity {
       case "W_el_z" -> plane.z().elasticModulus();
       case "W_pl_y" -> plane.y().plasticModulus();
       case "W_pl_z" -> plane.z().plasticModulus();
+      case "I_yz" -> plane.productYZ();
+      case "I_1" -> plane.major().secondMoment();
+      case "I_2" -> plane.minor().secondMoment();
+      case "alpha_1" -> Math.toDegrees(plane.majorAngle());
+      case "W_el_1" -> plane.major().elasticModulus();
+      case "W_el_2" -> plane.minor().elasticModulus();
+      case "W_pl_1" -> plane.major().plasticModulus();
+      case "W_pl_2" -> plane.minor().plasticModulus();
+      case "z_j" -> field.asymmetry().zJ();
       case "I_t" -> field.torsion().torsionConstant();
       case "W_t" -> field.torsion().torsionModulus();
       case "I_w" -> field.torsion().warpingConstant();

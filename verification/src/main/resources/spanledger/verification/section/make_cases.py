@@ -274,6 +274,188 @@ def plastic():
     write("plastic", "Plastic moduli and second moments in closed form", cases)
 
 
+def clipped(ring, point, direction):
+    """The part of a polygon on the left of a line, cut edge by edge (Sutherland and Hodgman)."""
+    def v(p):
+        return direction[0] * (p[1] - point[1]) - direction[1] * (p[0] - point[0])
+    out = []
+    for i, p in enumerate(ring):
+        q = ring[(i + 1) % len(ring)]
+        a, b = v(p), v(q)
+        if a >= 0:
+            out.append(p)
+        if a * b < 0:
+            t = a / (a - b)
+            out.append([p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])])
+    return out
+
+
+def area_and_moments(ring):
+    """Area and first moments of a polygon by its trapezoids above y = const lines."""
+    a = sy = sz = 0.0
+    for (y1, z1), (y2, z2) in zip(ring, ring[1:] + ring[:1]):
+        c = y1 * z2 - y2 * z1
+        a += c / 2
+        sy += c * (y1 + y2) / 6
+        sz += c * (z1 + z2) / 6
+    return a, sy, sz
+
+
+def plastic_about(ring, centroid, area, angle):
+    """Halves the area by bisection and adds up both first moments about the line found."""
+    d = (math.cos(angle), math.sin(angle))
+    n = (-d[1], d[0])
+    low, high = -1e3, 1e3
+    for _ in range(200):
+        mid = (low + high) / 2
+        p = (centroid[0] + mid * n[0], centroid[1] + mid * n[1])
+        a = area_and_moments(clipped(ring, p, d))[0] if clipped(ring, p, d) else 0.0
+        low, high = (mid, high) if a > area / 2 else (low, mid)
+    p = (centroid[0] + mid * n[0], centroid[1] + mid * n[1])
+    total = 0.0
+    for sign in (1, -1):
+        part = clipped(ring, p, (sign * d[0], sign * d[1]))
+        a, sy, sz = area_and_moments(part)
+        total += sign * ((sy - a * p[0]) * n[0] + (sz - a * p[1]) * n[1])
+    return total
+
+
+def from_rectangles(rects):
+    """Area, centroid and second moments of rectangles (y, z, b, h; negative h for none) by parallel axes."""
+    a = sum(b * h for _, _, b, h in rects)
+    yc = sum(b * h * (y + b / 2) for y, z, b, h in rects) / a
+    zc = sum(b * h * (z + h / 2) for y, z, b, h in rects) / a
+    iy = sum(b * h**3 / 12 + b * h * (z + h / 2 - zc) ** 2 for y, z, b, h in rects)
+    iz = sum(h * b**3 / 12 + b * h * (y + b / 2 - yc) ** 2 for y, z, b, h in rects)
+    iyz = sum(b * h * (y + b / 2 - yc) * (z + h / 2 - zc) for y, z, b, h in rects)
+    return a, yc, zc, iy, iz, iyz
+
+
+def inclined():
+    src = source("principal axes by parallel axes and Mohr's circle from rectangles; plastic moduli by cutting the polygon in two and halving",
+                 "", "derived")
+    cases = []
+    shapes = [
+        ("angle-90-60-6", "Unequal angle 90 x 60 x 6, sharp",
+         [[0, 0], [60, 0], [60, 6], [6, 6], [6, 90], [0, 90]], [(0, 0, 60, 6), (0, 6, 6, 84)]),
+        ("zed-80-40-4", "Zed 80 x 40 x 4, sharp",
+         [[0, 0], [40, 0], [40, 4], [4, 4], [4, 80], [-36, 80], [-36, 76], [0, 76]], [(0, 0, 40, 4), (0, 4, 4, 72), (-36, 76, 40, 4)]),
+        ("hook", "Channel with unequal flanges and a lip",
+         [[0, 0], [70, 0], [70, 5], [5, 5], [5, 75], [35, 75], [35, 60], [40, 60], [40, 80], [0, 80]],
+         [(0, 0, 70, 5), (0, 5, 5, 70), (0, 75, 40, 5), (35, 60, 5, 15)]),
+    ]
+    for ident, says, ring, rects in shapes:
+        ring = [[float(y), float(z)] for y, z in ring]
+        a, yc, zc, iy, iz, iyz = from_rectangles(rects)
+        mean, spread = (iy + iz) / 2, math.hypot((iy - iz) / 2, iyz)
+        angle = math.atan2(-iyz, (iy - iz) / 2) / 2
+        reach = [(z - zc) * math.cos(angle) - (y - yc) * math.sin(angle) for y, z in ring]
+        across = [(z - zc) * math.sin(angle) + (y - yc) * math.cos(angle) for y, z in ring]
+        cases.append(case(ident, says, src, [ring],
+            [expect(q, v, 1e-10, EXACT) for q, v in (
+                ("I_yz", iyz), ("I_1", mean + spread), ("I_2", mean - spread), ("alpha_1", math.degrees(angle)),
+                ("W_el_1", (mean + spread) / max(abs(v) for v in reach)), ("W_el_2", (mean - spread) / max(abs(v) for v in across)),
+                ("W_pl_1", plastic_about(ring, (yc, zc), a, angle)), ("W_pl_2", plastic_about(ring, (yc, zc), a, angle + PI / 2)))]))
+    # Closed forms: cut along a diagonal a rectangle falls into two triangles, whose centroids are a third of their height away.
+    b, h = 60.0, 90.0
+    diagonal = math.hypot(b, h)
+    turn = math.atan2(h, b)
+    ring = [[y * math.cos(turn) + z * math.sin(turn), -y * math.sin(turn) + z * math.cos(turn)] for y, z in rect(b, h)]
+    cases.append(case("rectangle-diagonal", "Rectangle 60 x 90, its diagonal level",
+        source("two triangles of half the area, each a third of its height away", "", "derived"), [ring],
+        [expect("W_pl_y", b * b * h * h / (3 * diagonal), 1e-10, EXACT),
+         expect("I_y", b**3 * h**3 / (6 * diagonal**2), 1e-10, EXACT)]))
+    write("inclined", "Principal axes and plastic moduli about inclined axes", cases)
+
+
+def gauss(n):
+    """Points and weights of Gauss and Legendre on -1..1 by Newton's method."""
+    out = []
+    for i in range(n):
+        x = math.cos(PI * (i + 0.75) / (n + 0.5))
+        for _ in range(100):
+            p0, p1 = 1.0, x
+            for k in range(2, n + 1):
+                p0, p1 = p1, ((2 * k - 1) * x * p1 - (k - 1) * p0) / k
+            dp = n * (x * p1 - p0) / (x * x - 1)
+            x -= p1 / dp
+        out.append((x, 2 / ((1 - x * x) * dp * dp)))
+    return out
+
+
+def rectangle_warping_constant(b, h):
+    """ω = -yz + Σ A_n sin(k z) sinh(k y): harmonic, with ∂ω/∂y = z at y = ±b/2 and ∂ω/∂z = -y at z = ±h/2; squared and integrated."""
+    terms = []
+    for n in range(120):
+        k = (2 * n + 1) * PI / h
+        terms.append((k, 8 * (-1) ** n / (h * k**3)))
+    points = gauss(40)
+    total = 0.0
+    for u, wu in points:
+        for v, wv in points:
+            y, z = u * b / 2, v * h / 2
+            omega = -y * z
+            for k, factor in terms:
+                # sinh(k y) / cosh(k b / 2) without overflow
+                grown = math.exp(k * (abs(y) - b / 2)) * (1 - math.exp(-2 * k * abs(y))) / (1 + math.exp(-k * b))
+                omega += factor * math.sin(k * z) * math.copysign(grown, y)
+            total += wu * wv * omega * omega
+    return total * b * h / 4
+
+
+def warping():
+    cases = []
+    n = 180
+    goodier = "Timoshenko and Goodier, Theory of Elasticity"
+    for a, b, q in ((20.0, 10.0, 0.0), (30.0, 10.0, 0.0), (20.0, 10.0, 0.6), (24.0, 18.0, 0.8)):
+        k = math.sqrt(2 * PI / n / math.sin(2 * PI / n))
+        rings = [[[f * k * a * math.cos(2 * PI * i / n), f * k * b * math.sin(2 * PI * i / n)] for i in range(n)] for f in (1.0, q) if f]
+        kappa = (a * a - b * b) / (a * a + b * b)
+        cases.append(case(f"ellipse-{a:g}-{b:g}-{q:g}",
+            f"Ellipse with half axes {a:g} and {b:g}" + (f" and a hole {q:g} times as large" if q else "") + f", as polygons of {n} corners",
+            source(goodier, "elliptic section, ω = -(a² - b²)/(a² + b²) y z, which also leaves similar holes free; squared and integrated", "derived"), rings,
+            [expect("I_w", kappa**2 * PI * a**3 * b**3 / 24 * (1 - q**6), 1e-3, FE),
+             expect("I_t", PI * a**3 * b**3 / (a * a + b * b) * (1 - q**4), 1e-3, FE)]))
+    # Equilateral triangle of side s about its centroid, height t: ω = (3 y² z - z³)/(2 t) up to its orientation.
+    s = 40.0
+    t = s * math.sqrt(3) / 2
+    corners = [(0.0, 2 * t / 3), (-s / 2, -t / 3), (s / 2, -t / 3)]
+    total = 0.0
+    points = gauss(8)
+    for u, wu in points:
+        for v, wv in points:
+            p, r = (u + 1) / 2, (v + 1) / 2
+            l1, l2 = p, (1 - p) * r
+            l3 = 1 - l1 - l2
+            y = l1 * corners[0][0] + l2 * corners[1][0] + l3 * corners[2][0]
+            z = l1 * corners[0][1] + l2 * corners[1][1] + l3 * corners[2][1]
+            w = wu * wv / 4 * (1 - p) * s * t
+            # The harmonic part of the stress function is Re(ζ³)/(2t) with ζ along the axis of symmetry; ω is its conjugate.
+            omega = (3 * z * z * y - y**3) / (2 * t)
+            total += w * omega * omega
+    cases.append(case("triangle", "Equilateral triangle, side 40",
+        source(goodier, "equilateral triangle, conjugate of the stress function; integrated by Gauss points, which is exact for polynomials", "derived"),
+        [[[0, 0], [s, 0], [s / 2, t]]],
+        [expect("I_w", total, 1e-3, FE)]))
+    for b, h in ((40.0, 40.0), (40.0, 80.0), (20.0, 100.0), (5.0, 100.0)):
+        cases.append(case(f"rectangle-{b:g}-{h:g}", f"Rectangle {b:g} x {h:g}",
+            source("Laplace's equation by separation of variables", "series summed and squared by 40 x 40 Gauss points", "derived"), [rect(b, h)],
+            [expect("I_w", rectangle_warping_constant(b, h), 1e-3, FE)]))
+    # Half circle: shear centre for ν = 0 is exact, so z_j is.
+    r = 25.0
+    zc = 4 * r / (3 * PI)
+    area = PI * r * r / 2
+    polar = PI * r**4 / 4
+    # About the centre of the circle: ∫z ρ² = 2 r⁵/5, ∫ρ² = polar, ∫z² = polar/2, ∫z = area·zc
+    third = 2 * r**5 / 5 - zc * polar - 2 * zc * polar / 2 + 3 * zc**2 * area * zc - zc**3 * area
+    iy = PI * r**4 / 8 - area * zc * zc
+    cases.append(case("half-round", "Half round bar, radius 25",
+        source(goodier, "semicircular section, shear centre for ν = 0; third moments by hand", "derived"), [[[r, 0, 1.0], [-r, 0]]],
+        [expect("z_j", 8 * r / (5 * PI) - zc - third / (2 * iy), 2e-3,
+                "absolute, mm: 0.1 % of the distance of the shear centre from the centroid, which enters")], nu=0.0))
+    write("warping", "Warping constants and asymmetry in closed form", cases)
+
+
 AA_C = """2x.577 2 1 .13 .13 .10 .490 .288 .288 .0450 .0639 .296 .626 .0324 .00274
 2x1.07 2 1.25 .26 .17 .15 .911 .546 .546 .139 .178 .471 .904 .0894 .0171
 3x1.14 3 1.5 .20 .13 .25 .965 1.41 .940 .217 .215 .494 1.02 .332 .00990
@@ -344,4 +526,6 @@ rectangles()
 solids()
 thin_walls()
 plastic()
+inclined()
+warping()
 aluminum_association()
