@@ -140,8 +140,7 @@ public final class ActionPlanner {
     }
   }
 
-  private void addRailPoint(
-      String name, String figureId, List<Rail> rails, RailSense sense) {
+  private void addRailPoint(String name, String figureId, List<Rail> rails, RailSense sense) {
     Optional<Figure> figure = rules.find(figureId);
     if (figure.isPresent() && !rails.isEmpty()) {
       railPoints.add(builder.railPoint(name, figure.get(), rails, sense));
@@ -264,8 +263,7 @@ public final class ActionPlanner {
       }
     }
 
-    private void addSway(
-        List<Combination.Term> terms, CategorisedCase one, String axis, int sign) {
+    private void addSway(List<Combination.Term> terms, CategorisedCase one, String axis, int sign) {
       CategorisedCase level = sway.getOrDefault(axis, Map.of()).get(one);
       if (level != null && !isEmpty(level.loads()) && template.factor(one.category()) != 0) {
         terms.add(new Combination.Term(level.loads(), one.category(), sign));
@@ -282,8 +280,7 @@ public final class ActionPlanner {
         axis.ifPresent(a -> addSway(terms, one, a, sign));
         if (!terms.isEmpty()) {
           String name = one.loads().name();
-          String words =
-              area.contains(one) ? name.substring(CaseBuilder.AREA.length()) : name;
+          String words = area.contains(one) ? name.substring(CaseBuilder.AREA.length()) : name;
           options.add(new Combination.Option(words, terms));
         }
       }

@@ -121,7 +121,7 @@ public record ElasticTorsionalBuckling(
         p.step("c_z", "coupling by the shear centre along z", Dimension.NONE, couplingZ, TORSION);
     Reference pairY = pair(p, "y", y, t, cy);
     Reference pairZ = pair(p, "z", z, t, cz);
-    Reference all = cubic(p, y, z, t, cy, cz);
+    Expression all = cubic(p, y, z, t, cy, cz);
     return p.step(
         "F_e",
         "least elastic buckling stress of the member: shear centre on the y axis, on the z axis, or"
@@ -156,7 +156,7 @@ public record ElasticTorsionalBuckling(
    * (F − F_y)(F − F_z)(F − F_T) − F²(F − F_z)(y_s/r_0)² − F²(F − F_y)(z_s/r_0)² = 0, written for h
    * = F_0/F, where F_0 is the least of the three. All its roots are real; the largest h is wanted.
    */
-  private static Reference cubic(
+  private static Expression cubic(
       Procedure.Builder p, Reference y, Reference z, Reference t, Reference cy, Reference cz) {
     Reference scale =
         p.step("F_0", "scale of the cubic equation", Dimension.STRESS, min(y, z, t), CUBIC);
@@ -205,11 +205,6 @@ public record ElasticTorsionalBuckling(
             max(number(-1), min(one, middle.over(spread.times(sqrt(spread))))),
             CUBIC);
     Expression angle = angleOf(cosine, sqrt(one.minus(cosine.pow(2)))).over(3);
-    return p.step(
-        "F_e_yzT",
-        "elastic buckling stress, both axes with torsion",
-        Dimension.STRESS,
-        scale.over(sqrt(spread).times(2).times(cos(angle)).minus(square.over(3))),
-        CUBIC);
+    return scale.over(sqrt(spread).times(2).times(cos(angle)).minus(square.over(3)));
   }
 }

@@ -3,6 +3,7 @@ package spanledger.verification.adm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -23,6 +24,7 @@ import spanledger.section.RectangularHollow;
 import spanledger.section.RoundHollow;
 import spanledger.section.Shape;
 import spanledger.section.SolidRectangle;
+import spanledger.verification.en1999.LinkedSheet;
 
 /** Whole members by both publications: what is put together, and what is refused. */
 class MemberChecksTest {
@@ -194,6 +196,30 @@ class MemberChecksTest {
                       .contains("no length for torsional buckling")
                       .contains("no length for lateral-torsional buckling")
                       .contains("weld cleat has no place"));
+    }
+  }
+
+  @Test
+  void everyStepIsTheSameInASpreadsheet() throws IOException {
+    double[] effects = Effect.uniform(-4000, 200, 700, 2e4, 3e5, -5e4);
+    effects[Effect.PLACE.ordinal()] = 20;
+    effects[Effect.M_Y_QUARTER.ordinal()] = 1e5;
+    for (MemberCode code : codes()) {
+      for (Shape shape : SHAPES) {
+        MemberCase given = Members.member(shape, T6, 1500);
+        LinkedSheet.agrees(Members.prepared(code, given), effects);
+      }
+      MemberCase welded =
+          Members.member(SHAPES.get(1), T6, 1500)
+              .withWelds(
+                  List.of(
+                      new Weld.Across(
+                          "base plate",
+                          0,
+                          Weld.Method.MIG,
+                          OptionalDouble.empty(),
+                          Source.declared("test"))));
+      LinkedSheet.agrees(Members.prepared(code, welded), effects);
     }
   }
 
