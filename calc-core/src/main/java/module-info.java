@@ -15,6 +15,7 @@ module spanledger.core {
   exports spanledger.action;
   exports spanledger.analysis;
   exports spanledger.assembly;
+  exports spanledger.behaviour;
   exports spanledger.bolt;
   exports spanledger.envelope;
   exports spanledger.frame;

@@ -23,6 +23,11 @@ public final class ModeShape {
     return movements.clone();
   }
 
+  /** One movement, by its place among them. */
+  public double movement(int freedom) {
+    return movements[freedom];
+  }
+
   /** What moves. */
   public String words() {
     return words;

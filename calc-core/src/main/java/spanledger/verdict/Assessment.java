@@ -1,8 +1,11 @@
 package spanledger.verdict;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spanledger.action.Actions;
+import spanledger.behaviour.Behaviour;
 import spanledger.envelope.Findings;
 import spanledger.envelope.Proof;
 import spanledger.frame.Frame;
@@ -14,6 +17,7 @@ import spanledger.memberdesign.MemberJudgement;
  * @param frame the frame
  * @param actions its actions
  * @param findings the governing combination, place and cut of every effect
+ * @param behaviour how the frame behaves under its combinations
  * @param members what a member code says of the members, if one was named
  * @param proof how well the solution meets equilibrium
  * @param verdicts the outcome of every check, and of what was not checked
@@ -22,6 +26,7 @@ public record Assessment(
     Frame frame,
     Actions actions,
     Findings findings,
+    Behaviour behaviour,
     Optional<MemberJudgement> members,
     Proof proof,
     List<Verdict> verdicts) {
@@ -33,6 +38,34 @@ public record Assessment(
   /** How many verdicts have this outcome. */
   public long count(Status status) {
     return verdicts.stream().filter(v -> v.status() == status).count();
+  }
+
+  /**
+   * The worse of each verdict of this and of another run of the same job.
+   *
+   * @param here what distinguishes this run, for remarks
+   * @param there what distinguishes the other
+   */
+  public Assessment worse(Assessment other, String here, String there) {
+    Map<String, Verdict> worst = new LinkedHashMap<>();
+    verdicts.forEach(v -> worst.put(v.key(), v));
+    for (Verdict theirs : other.verdicts) {
+      Verdict ours = worst.get(theirs.key());
+      if (ours == null) {
+        worst.put(theirs.key(), theirs.withRemark(there));
+      } else if (theirs.isWorseThan(ours)) {
+        worst.put(theirs.key(), theirs.withRemark(there));
+      } else if (ours.isWorseThan(theirs)) {
+        worst.put(theirs.key(), ours.withRemark(here));
+      }
+    }
+    Proof both =
+        new Proof(
+            proof.cases() + other.proof.cases(),
+            Math.max(proof.worstResidual(), other.proof.worstResidual()),
+            proof.freedoms());
+    return new Assessment(
+        frame, actions, findings, behaviour, members, both, List.copyOf(worst.values()));
   }
 
   /** Whether every check was made and passed. */

@@ -11,6 +11,9 @@ import spanledger.action.CombinationSet;
 import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.analysis.FrameAnalysis;
+import spanledger.behaviour.Behaviour;
+import spanledger.behaviour.BehaviourAnalysis;
+import spanledger.behaviour.SecondOrder;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
 import spanledger.geometry.GeometryFinding;
@@ -28,6 +31,7 @@ public final class Assessor {
   private final RuleSet rules;
   private final List<Rail> rails;
   private final int places;
+  private final SecondOrder secondOrder;
   private final Optional<List<GeometryFinding>> geometry;
   private final Optional<MemberDesign> design;
 
@@ -39,30 +43,37 @@ public final class Assessor {
    * @param places tries per segment for moving loads, before refinement
    */
   public Assessor(RuleSet rules, List<Rail> rails, int places) {
-    this(rules, rails, places, Optional.empty(), Optional.empty());
+    this(rules, rails, places, SecondOrder.AUTO, Optional.empty(), Optional.empty());
   }
 
   private Assessor(
       RuleSet rules,
       List<Rail> rails,
       int places,
+      SecondOrder secondOrder,
       Optional<List<GeometryFinding>> geometry,
       Optional<MemberDesign> design) {
     this.rules = rules;
     this.rails = List.copyOf(rails);
     this.places = places;
+    this.secondOrder = secondOrder;
     this.geometry = geometry;
     this.design = design;
   }
 
+  /** One that counts loads on the displaced frame as the job asks. */
+  public Assessor inOrder(SecondOrder choice) {
+    return new Assessor(rules, rails, places, choice, geometry, design);
+  }
+
   /** One that judges the sizes of the structure against their limits, too, if they are known. */
   public Assessor withGeometry(Optional<List<GeometryFinding>> sizes) {
-    return new Assessor(rules, rails, places, sizes, design);
+    return new Assessor(rules, rails, places, secondOrder, sizes, design);
   }
 
   /** One that judges members by a member code, too, if there is one. */
   public Assessor byCode(Optional<MemberDesign> memberDesign) {
-    return new Assessor(rules, rails, places, geometry, memberDesign);
+    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign);
   }
 
   /**
@@ -75,6 +86,8 @@ public final class Assessor {
     ResistanceFactors factors = ResistanceFactors.of(rules);
     EnvelopeSearch search = new EnvelopeSearch(analysis, actions, rails, factors, places);
     Findings findings = search.run();
+    Behaviour behaviour =
+        new BehaviourAnalysis(analysis, rules, secondOrder).run(actions, findings);
     List<Verdict> verdicts = new ArrayList<>();
     Optional<MemberJudgement> members =
         design.map(
@@ -89,8 +102,10 @@ public final class Assessor {
     verdicts.addAll(new DeflectionVerdicts(rules, rails, analysis.frame()).of(findings));
     verdicts.addAll(new SupportVerdicts().of(findings, combinations));
     geometry.ifPresent(sizes -> verdicts.addAll(GeometryVerdicts.of(sizes)));
+    verdicts.addAll(new StabilityVerdicts(behaviour).verdicts());
     verdicts.addAll(NotCovered.verdicts(findings, geometry.isPresent(), members.isPresent()));
-    return new Assessment(analysis.frame(), actions, findings, members, search.proof(), verdicts);
+    return new Assessment(
+        analysis.frame(), actions, findings, behaviour, members, search.proof(), verdicts);
   }
 
   private static Collection<? extends MemberForces> states(

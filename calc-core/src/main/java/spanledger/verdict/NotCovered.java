@@ -43,9 +43,6 @@ final class NotCovered {
         open(
             "joints",
             "brackets, keys, slot bolts and welds are not checked; end forces are in the workbook"),
-        open(
-            "second-order effects",
-            "first-order analysis with notional sway; sway buckling is not checked"),
         open("overturning and sliding", "not checked; reactions are handed on"),
         open("anchors and ground", "not checked; reactions are handed on"),
         open(

@@ -73,7 +73,7 @@ final class CheckCommand implements Callable<Integer> {
     ReadJob.Accepted accepted = (ReadJob.Accepted) read;
     return runner.run(
         job,
-        accepted.job(),
+        accepted.jobs(),
         accepted.warnings(),
         new JobRunner.Output(directory(), json, quiet, results, messages));
   }

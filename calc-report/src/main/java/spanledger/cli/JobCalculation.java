@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spanledger.action.ActionPlanner;
@@ -29,14 +30,20 @@ final class JobCalculation implements JobRunner {
   static final String RESULTS = "results.json";
 
   @Override
-  public int run(Path file, Job job, List<Problem> warnings, Output output) throws IOException {
+  public int run(Path file, List<Job> jobs, List<Problem> warnings, Output output)
+      throws IOException {
     Progress progress = new Progress(output);
-    progress.step("searching combinations, places and cuts");
-    Optional<Assessment> assessed = assess(file, job, output);
-    if (assessed.isEmpty()) {
-      return ExitCode.BAD_INPUT;
+    List<Assessment> assessments = new ArrayList<>();
+    for (Job one : jobs) {
+      progress.step("searching combinations, places and cuts" + bound(jobs, one));
+      Optional<Assessment> assessed = assess(file, one, output);
+      if (assessed.isEmpty()) {
+        return ExitCode.BAD_INPUT;
+      }
+      assessments.add(assessed.get());
     }
-    Assessment assessment = assessed.get();
+    Job job = jobs.get(0);
+    Assessment assessment = worse(jobs, assessments);
     String results =
         ResultsJson.of(
             job.title().title(),
@@ -46,7 +53,7 @@ final class JobCalculation implements JobRunner {
             assessment);
     progress.step("writing the workbook");
     try {
-      write(job, assessment, results, output.directory());
+      write(jobs, assessments, results, output.directory());
     } catch (IOException e) {
       output
           .err()
@@ -60,7 +67,7 @@ final class JobCalculation implements JobRunner {
       return ExitCode.BAD_INPUT;
     }
     progress.done();
-    print(job, assessment, results, output);
+    print(jobs, assessment, results, output);
     return assessment.allPassed() ? ExitCode.ALL_PASS : ExitCode.NOT_ALL_PASS;
   }
 
@@ -86,6 +93,7 @@ final class JobCalculation implements JobRunner {
     try {
       return Optional.of(
           new Assessor(job.rules(), job.rails(), job.placesPerSegment())
+              .inOrder(job.analysis().secondOrder())
               .withGeometry(job.assembly().map(built -> built.geometry(job.rules())))
               .byCode(job.memberDesign())
               .assess(analysis, actions, job.combinations()));
@@ -105,13 +113,17 @@ final class JobCalculation implements JobRunner {
    * Writes both files beside their places, then moves them in, so that neither is ever half
    * written.
    */
-  private static void write(Job job, Assessment assessment, String results, Path directory)
+  private static void write(
+      List<Job> jobs, List<Assessment> assessments, String results, Path directory)
       throws IOException {
     Files.createDirectories(directory);
     Path beside = directory.resolve("." + RESULTS + ".part");
     try {
       Files.writeString(beside, results, StandardCharsets.UTF_8);
-      JobWorkbook.save(job, assessment, directory.resolve(WORKBOOK));
+      for (int i = 0; i < jobs.size(); i++) {
+        JobWorkbook.save(
+            jobs.get(i), assessments.get(i), directory.resolve(workbook(jobs, jobs.get(i))));
+      }
       Files.move(
           beside,
           directory.resolve(RESULTS),
@@ -128,7 +140,30 @@ final class JobCalculation implements JobRunner {
     return message == null ? kind : kind + ", " + message;
   }
 
-  private static void print(Job job, Assessment assessment, String results, Output output) {
+  /** Each bound of stiffness has a workbook of its own, as each is a proof of its own. */
+  private static String workbook(List<Job> jobs, Job one) {
+    return jobs.size() == 1
+        ? WORKBOOK
+        : WORKBOOK.replace(".xlsx", "-" + one.bound().words() + "-stiffness.xlsx");
+  }
+
+  private static String bound(List<Job> jobs, Job one) {
+    return jobs.size() == 1 ? "" : ", " + one.bound().words() + " bound of stiffness";
+  }
+
+  private static Assessment worse(List<Job> jobs, List<Assessment> assessments) {
+    return jobs.size() == 1
+        ? assessments.get(0)
+        : assessments
+            .get(0)
+            .worse(
+                assessments.get(1),
+                jobs.get(0).bound().words() + " bound of stiffness",
+                jobs.get(1).bound().words() + " bound of stiffness");
+  }
+
+  private static void print(List<Job> jobs, Assessment assessment, String results, Output output) {
+    Job job = jobs.get(0);
     if (output.json()) {
       output.out().print(results);
     } else if (!output.quiet()) {
@@ -139,8 +174,12 @@ final class JobCalculation implements JobRunner {
                   job.title().title(),
                   "rule set " + job.rules().id() + ", combinations " + job.combinations().id(),
                   assessment));
-      output.out().println("Written: " + output.directory().resolve(WORKBOOK));
-      output.out().println("         " + output.directory().resolve(RESULTS));
+      String words = "Written: ";
+      for (Job one : jobs) {
+        output.out().println(words + output.directory().resolve(workbook(jobs, one)));
+        words = "         ";
+      }
+      output.out().println(words + output.directory().resolve(RESULTS));
     }
     output.out().flush();
   }

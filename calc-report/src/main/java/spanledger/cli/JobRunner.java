@@ -26,9 +26,10 @@ interface JobRunner {
    * Calculates a job.
    *
    * @param file the job file
+   * @param jobs the job, at each bound of stiffness that it asks for
    * @param warnings what its author should look at again; they are printed already
    * @return one of {@link ExitCode}
    * @throws IOException if a result cannot be written
    */
-  int run(Path file, Job job, List<Problem> warnings, Output output) throws IOException;
+  int run(Path file, List<Job> jobs, List<Problem> warnings, Output output) throws IOException;
 }

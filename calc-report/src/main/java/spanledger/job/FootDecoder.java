@@ -16,7 +16,9 @@ final class FootDecoder {
 
   FootDecoder(Reading reading) {
     this.reading = reading;
-    this.supports = new SupportDecoder(reading, new Names<Node>(reading, "node"));
+    // The schema gives feet of assemblies no springs with bounds, so the bound does not matter.
+    SpringDecoder springs = new SpringDecoder(reading, StiffnessBound.LOWER);
+    this.supports = new SupportDecoder(reading, springs, new Names<Node>(reading, "node"));
   }
 
   Optional<List<Restraint>> decode(Located foot) {

@@ -25,6 +25,8 @@ import spanledger.memberdesign.MemberDesign;
  * @param memberDesign by which code members are checked, if the job says so
  * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
  *     tried
+ * @param analysis how the job is to be analysed
+ * @param bound the bound at which springs with a range of stiffness are taken in this frame
  * @param sha256 the SHA-256 of the job file's bytes, in hexadecimal
  */
 public record Job(
@@ -39,6 +41,8 @@ public record Job(
     Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
     int placesPerSegment,
+    AnalysisOptions analysis,
+    StiffnessBound bound,
     String sha256) {
   public Job {
     overrides = List.copyOf(overrides);

@@ -25,12 +25,15 @@ final class JobDecoder {
   private final Reading reading;
   private final Tables tables;
   private final SolvedOutlines solved;
+  private final StiffnessBound bound;
   private final String sha256;
 
-  JobDecoder(Reading reading, Tables tables, SolvedOutlines solved, String sha256) {
+  JobDecoder(
+      Reading reading, Tables tables, SolvedOutlines solved, StiffnessBound bound, String sha256) {
     this.reading = reading;
     this.tables = tables;
     this.solved = solved;
+    this.bound = bound;
     this.sha256 = sha256;
   }
 
@@ -52,7 +55,7 @@ final class JobDecoder {
         fields.require("combinations").flatMap(rulesDecoder::combinations);
     List<FigureOverride> overrides =
         fields.find("overrides").map(o -> rulesDecoder.overrides(o, rules)).orElse(List.of());
-    Structure structure = Structure.decode(fields, reading, known, solved);
+    Structure structure = Structure.decode(fields, reading, known, solved, bound);
     FrameChecks checks = new FrameChecks(reading, structure);
     Frame frame = structure.frame(checks);
     Names<Surface> surfaces = new Names<>(reading, "surface");
@@ -76,6 +79,11 @@ final class JobDecoder {
     Optional<MemberDesign> design =
         memberChecks.flatMap(new MemberChecksDecoder(reading, structure, tables.codes())::decode);
     int places = fields.find("movingLoads").map(this::places).orElse(USUAL_PLACES);
+    AnalysisOptions analysis =
+        fields
+            .find("analysis")
+            .map(new AnalysisDecoder(reading)::decode)
+            .orElse(AnalysisOptions.USUAL);
     new WholeChecks(reading, structure, surfaces, rails).run(fields.object(), frame, checks);
     if (title.isEmpty()
         || rules.isEmpty()
@@ -104,6 +112,8 @@ final class JobDecoder {
             structure.assembly().built(),
             design,
             places,
+            analysis,
+            bound,
             sha256));
   }
 

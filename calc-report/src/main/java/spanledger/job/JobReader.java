@@ -1,6 +1,7 @@
 package spanledger.job;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import spanledger.job.problem.Pointer;
@@ -48,7 +49,9 @@ public final class JobReader {
     if (root.isEmpty()) {
       return new ReadJob.Refused(log.inOrder());
     }
-    Optional<Job> job = new JobDecoder(reading, tables, solved, file.sha256()).decode(root.get());
+    Optional<Job> job =
+        new JobDecoder(reading, tables, solved, StiffnessBound.LOWER, file.sha256())
+            .decode(root.get());
     schema.report(root.get(), log);
     if (log.hasErrors()) {
       return new ReadJob.Refused(log.inOrder());
@@ -58,6 +61,27 @@ public final class JobReader {
       throw new IllegalStateException(
           "The schema accepts what the decoders cannot use: " + unused + ".");
     }
-    return new ReadJob.Accepted(job.get(), log.inOrder());
+    return accepted(job.get(), root.get(), file, log, reading);
+  }
+
+  /** The job at the bounds it asks for. What is wrong with the file is known by now. */
+  private ReadJob accepted(Job lower, Located root, JobFile file, ProblemLog log, Reading reading) {
+    List<StiffnessBound> bounds = lower.analysis().bounds();
+    if (!bounds.contains(StiffnessBound.UPPER)) {
+      return new ReadJob.Accepted(lower, Optional.empty(), log.inOrder());
+    }
+    Reading again = new Reading(new ProblemLog(""), reading.directory());
+    Job upper =
+        new JobDecoder(again, tables, solved, StiffnessBound.UPPER, file.sha256())
+            .decode(root)
+            .orElseThrow(() -> new IllegalStateException("A sound job cannot be read again."));
+    if (!bounds.contains(StiffnessBound.LOWER)) {
+      return new ReadJob.Accepted(upper, Optional.empty(), log.inOrder());
+    }
+    boolean differ =
+        !lower.frame().members().equals(upper.frame().members())
+            || !lower.frame().supports().equals(upper.frame().supports());
+    return new ReadJob.Accepted(
+        lower, differ ? Optional.of(upper) : Optional.empty(), log.inOrder());
   }
 }

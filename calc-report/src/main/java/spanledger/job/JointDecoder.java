@@ -9,6 +9,7 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedObject;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.quantity.Dimension;
 
@@ -22,9 +23,11 @@ final class JointDecoder {
 
   private final Reading reading;
   private final Values values;
+  private final SpringDecoder springs;
 
-  JointDecoder(Reading reading) {
+  JointDecoder(Reading reading, SpringDecoder springs) {
     this.reading = reading;
+    this.springs = springs;
     this.values = new Values(reading);
   }
 
@@ -36,7 +39,9 @@ final class JointDecoder {
   }
 
   private Optional<MemberEnd> decodeApart(Fields fields) {
-    Optional<Restraint> torsion = fields.require("torsion").flatMap(this::restraint);
+    Optional<Restraint> torsion = fields.require("torsion").flatMap(this::torsion);
+    Optional<Restraint> axial =
+        fields.find("axial").map(this::axial).orElse(Optional.of(Restraint.FIXED));
     Optional<Restraint> aboutY = fields.require("aboutY").flatMap(this::restraint);
     Optional<Restraint> aboutZ = fields.require("aboutZ").flatMap(this::restraint);
     Optional<Vector> offset =
@@ -44,13 +49,48 @@ final class JointDecoder {
             .find("offset")
             .map(at -> values.vector(at, Dimension.LENGTH))
             .orElse(Optional.of(Vector.ZERO));
-    if (torsion.isEmpty() || aboutY.isEmpty() || aboutZ.isEmpty() || offset.isEmpty()) {
+    if (torsion.isEmpty()
+        || axial.isEmpty()
+        || aboutY.isEmpty()
+        || aboutZ.isEmpty()
+        || offset.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new MemberEnd(torsion.get(), aboutY.get(), aboutZ.get(), offset.get()));
+    return Optional.of(
+        new MemberEnd(axial.get(), torsion.get(), aboutY.get(), aboutZ.get(), offset.get()));
+  }
+
+  private Optional<Restraint> torsion(Located value) {
+    Optional<Restraint> read = restraint(value);
+    if (read.isPresent() && !read.get().isLinear()) {
+      reading.error(
+          value,
+          "a joint with slip in torsion",
+          "slip along the member or in bending only",
+          "leave \"slip\" out, or make it \"pinned\" if the play is wide");
+      return Optional.empty();
+    }
+    return read;
+  }
+
+  private Optional<Restraint> axial(Located value) {
+    if (value instanceof LocatedObject) {
+      return springs.decode("shiftSpring", value, false);
+    }
+    if (value instanceof LocatedText text && text.text().equals("rigid")) {
+      return Optional.of(Restraint.FIXED);
+    }
+    if (Values.isWord(value)) {
+      reading.gap(value.pointer());
+      return Optional.empty();
+    }
+    return values.positive(value, Dimension.LINE_LOAD).map(Restraint.Spring::new);
   }
 
   private Optional<Restraint> restraint(Located value) {
+    if (value instanceof LocatedObject) {
+      return springs.decode("turnSpring", value, true);
+    }
     if (value instanceof LocatedText text && SINGLE.containsKey(text.text())) {
       return values.word(value, SINGLE);
     }

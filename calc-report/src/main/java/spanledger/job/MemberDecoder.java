@@ -9,6 +9,7 @@ import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.MemberRole;
 import spanledger.frame.Node;
+import spanledger.frame.Restraint;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
@@ -18,6 +19,7 @@ import spanledger.material.BucklingClass;
 import spanledger.material.ProductForm;
 import spanledger.material.ThicknessRange;
 import spanledger.provenance.Source;
+import spanledger.quantity.Dimension;
 import spanledger.section.Section;
 import spanledger.section.SolidRound;
 
@@ -32,6 +34,19 @@ final class MemberDecoder {
           "leg", MemberRole.LEG,
           "brace", MemberRole.BRACE,
           "other", MemberRole.OTHER);
+
+  /** Which way a member bears along its axis. */
+  private enum Bearing {
+    BOTH,
+    TENSION,
+    COMPRESSION
+  }
+
+  private static final Map<String, Bearing> BEARINGS =
+      Map.of(
+          "both", Bearing.BOTH,
+          "tension", Bearing.TENSION,
+          "compression", Bearing.COMPRESSION);
 
   /** Take the place of a section and an alloy with faults; a job with one is never calculated. */
   static final Section SOME_SECTION = new Section("stand-in", new SolidRound(1));
@@ -63,6 +78,7 @@ final class MemberDecoder {
 
   MemberDecoder(
       Reading reading,
+      SpringDecoder springs,
       Names<Node> nodes,
       Names<Section> sections,
       Names<MaterialChoice> materials,
@@ -70,7 +86,7 @@ final class MemberDecoder {
     this.reading = reading;
     this.values = new Values(reading);
     this.turns = new TurnDecoder(reading);
-    this.joints = new JointDecoder(reading);
+    this.joints = new JointDecoder(reading, springs);
     this.nodes = nodes;
     this.sections = sections;
     this.materials = materials;
@@ -117,6 +133,11 @@ final class MemberDecoder {
       names.add(entry, Optional.empty());
       return;
     }
+    Optional<MemberEnd> oneWay = oneWay(fields, start.get(), end.get());
+    if (oneWay.isEmpty()) {
+      names.add(entry, Optional.empty());
+      return;
+    }
     Member member =
         new Member(
             entry.key(),
@@ -125,13 +146,61 @@ final class MemberDecoder {
             section.orElse(SOME_SECTION),
             alloy.orElse(SOME_ALLOY),
             roll.orElse(0.0),
-            start.get(),
+            oneWay.get(),
             end.get());
     if (section.isPresent() && alloy.isPresent() && roll.isPresent()) {
       names.add(entry, Optional.of(member));
     } else {
       names.addFaulty(entry, member);
     }
+  }
+
+  /** The start with what keeps the member from bearing both ways, if it does not. */
+  private Optional<MemberEnd> oneWay(Fields fields, MemberEnd start, MemberEnd end) {
+    Optional<Bearing> bears =
+        fields
+            .find("bears")
+            .map(word -> values.word(word, BEARINGS))
+            .orElse(Optional.of(Bearing.BOTH));
+    Optional<Located> given = fields.find("slack");
+    Optional<Double> slack =
+        given.map(s -> values.notNegative(s, Dimension.LENGTH)).orElse(Optional.of(0.0));
+    if (bears.isEmpty() || slack.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean both = bears.get() == Bearing.BOTH;
+    if (both && slack.get() > 0) {
+      given.ifPresent(
+          s ->
+              reading.error(
+                  s,
+                  "slack in a member that bears both ways",
+                  "\"bears\": \"tension\" or \"compression\" beside it",
+                  "add it, or give \"slip\" with a joint"));
+      return Optional.empty();
+    }
+    boolean first = !start.axial().isLinear();
+    boolean second = !end.axial().isLinear();
+    if ((first && second) || (!both && (first || second))) {
+      reading.error(
+          fields.object(),
+          both
+              ? "a member with slip along its axis at both ends"
+              : "a one-way member with slip along its axis at an end",
+          "one of them only",
+          "give the whole play at one end, or as \"slack\" of a one-way member");
+      return Optional.empty();
+    }
+    if (both) {
+      return Optional.of(start);
+    }
+    Restraint.Way way =
+        bears.get() == Bearing.TENSION ? Restraint.Way.POSITIVE : Restraint.Way.NEGATIVE;
+    double stiffness =
+        start.axial() instanceof Restraint.Spring spring
+            ? spring.stiffness()
+            : Double.POSITIVE_INFINITY;
+    return Optional.of(start.withAxial(new Restraint.OneWay(way, slack.get(), stiffness)));
   }
 
   private Optional<Alloy> alloy(Located reference, Optional<Section> section) {

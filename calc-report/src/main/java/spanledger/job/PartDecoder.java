@@ -22,11 +22,12 @@ final class PartDecoder {
 
   PartDecoder(
       Reading reading,
+      SpringDecoder springs,
       Names<Section> sections,
       Names<MaterialChoice> materials,
       AlloyChooser alloys) {
     this.reading = reading;
-    this.joints = new JointDecoder(reading);
+    this.joints = new JointDecoder(reading, springs);
     this.turns = new TurnDecoder(reading);
     this.sections = sections;
     this.materials = materials;

@@ -1,6 +1,7 @@
 package spanledger.job;
 
 import java.util.List;
+import java.util.Optional;
 import spanledger.job.problem.Problem;
 
 /** What came of reading a job file. */
@@ -12,10 +13,11 @@ public sealed interface ReadJob {
   /**
    * The job can be calculated.
    *
-   * @param job the job
+   * @param job the job, at the lower bound of stiffness where both are asked for
+   * @param upper the same job at the upper bound, if both are asked for and differ
    * @param warnings what its author should look at again
    */
-  record Accepted(Job job, List<Problem> warnings) implements ReadJob {
+  record Accepted(Job job, Optional<Job> upper, List<Problem> warnings) implements ReadJob {
     public Accepted {
       warnings = List.copyOf(warnings);
     }
@@ -23,6 +25,11 @@ public sealed interface ReadJob {
     @Override
     public List<Problem> problems() {
       return warnings;
+    }
+
+    /** The job at each bound of stiffness that it is to be calculated with. */
+    public List<Job> jobs() {
+      return upper.map(u -> List.of(job, u)).orElseGet(() -> List.of(job));
     }
   }
 

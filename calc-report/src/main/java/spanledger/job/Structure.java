@@ -30,7 +30,9 @@ record Structure(
     Names<Support> supports) {
 
   /** Decodes the parts in the order in which they refer to each other. */
-  static Structure decode(Fields fields, Reading reading, Tables tables, SolvedOutlines solved) {
+  static Structure decode(
+      Fields fields, Reading reading, Tables tables, SolvedOutlines solved, StiffnessBound bound) {
+    SpringDecoder springs = new SpringDecoder(reading, bound);
     Names<Section> sections =
         fields
             .require("sections")
@@ -42,7 +44,7 @@ record Structure(
             .map(new MaterialDecoder(reading, tables.alloys())::decode)
             .orElse(new Names<>(reading, "material"));
     AlloyChooser alloys = new AlloyChooser(reading, tables.alloys());
-    PartDecoder parts = new PartDecoder(reading, sections, materials, alloys);
+    PartDecoder parts = new PartDecoder(reading, springs, sections, materials, alloys);
     DecodedAssembly assembly =
         fields
             .find("assembly")
@@ -53,12 +55,13 @@ record Structure(
     given(fields, "nodes").ifPresent(n -> new NodeDecoder(reading).decode(n, nodes));
     Names<Member> members = new Names<>(reading, "member");
     assembly.addTo(members, GeneratedFrame::members, Member::name);
-    MemberDecoder memberDecoder = new MemberDecoder(reading, nodes, sections, materials, alloys);
+    MemberDecoder memberDecoder =
+        new MemberDecoder(reading, springs, nodes, sections, materials, alloys);
     given(fields, "members").ifPresent(m -> memberDecoder.decode(m, members));
     Names<Support> supports = new Names<>(reading, "support");
     assembly.addFeetTo(supports);
     given(fields, "supports")
-        .ifPresent(s -> new SupportDecoder(reading, nodes).decode(s, supports));
+        .ifPresent(s -> new SupportDecoder(reading, springs, nodes).decode(s, supports));
     return new Structure(sections, materials, assembly, nodes, members, supports);
   }
 

@@ -13,7 +13,9 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedObject;
 import spanledger.job.source.Located.LocatedText;
+import spanledger.job.source.Located.LocatedTruth;
 import spanledger.job.source.Quoted;
 import spanledger.quantity.Dimension;
 
@@ -34,11 +36,13 @@ final class SupportDecoder {
 
   private final Reading reading;
   private final Values values;
+  private final SpringDecoder springs;
   private final Names<Node> nodes;
   private final Map<String, Located.Entry> supported = new HashMap<>();
 
-  SupportDecoder(Reading reading, Names<Node> nodes) {
+  SupportDecoder(Reading reading, SpringDecoder springs, Names<Node> nodes) {
     this.reading = reading;
+    this.springs = springs;
     this.values = new Values(reading);
     this.nodes = nodes;
   }
@@ -68,6 +72,13 @@ final class SupportDecoder {
     Optional<Node> node = reference.flatMap(nodes::resolve);
     Optional<List<Restraint>> restraints =
         fields.find("type").map(this::ofType).orElseGet(() -> apart(entry, fields));
+    Optional<Located> lifts = fields.find("lifts");
+    Optional<Boolean> lifting = lifts.map(this::truth).orElse(Optional.of(false));
+    Optional<Double> gap =
+        fields
+            .find("gap")
+            .map(g -> values.notNegative(g, Dimension.LENGTH))
+            .orElse(Optional.of(0.0));
     if (node.isEmpty() || restraints.isEmpty() || reference.isEmpty()) {
       return Optional.empty();
     }
@@ -83,7 +94,55 @@ final class SupportDecoder {
           "put both into one support, or correct the node");
       return Optional.empty();
     }
-    return Optional.of(new Support(node.get(), restraints.get()));
+    if (gap.isEmpty() || lifting.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!lifting.get()) {
+      return gap.get() == 0
+          ? Optional.of(new Support(node.get(), restraints.get()))
+          : gapWithoutLifting(fields);
+    }
+    return foot(node.get(), restraints.get(), gap.get(), lifts.get());
+  }
+
+  /** A foot in the air holds nothing, so all its other restraints let go with it. */
+  private Optional<Support> foot(Node node, List<Restraint> restraints, double gap, Located lifts) {
+    Restraint upright = restraints.get(Freedom.SHIFT_Z.ordinal());
+    if (upright instanceof Restraint.Free) {
+      reading.error(
+          lifts,
+          "a support that lifts but holds nothing along Z",
+          "\"shiftZ\" held, which is what lets go when it lifts",
+          "add \"shiftZ\", or leave \"lifts\" out");
+      return Optional.empty();
+    }
+    double stiffness =
+        upright instanceof Restraint.Spring spring ? spring.stiffness() : Double.POSITIVE_INFINITY;
+    List<Restraint> all = new ArrayList<>(restraints);
+    all.set(
+        Freedom.SHIFT_Z.ordinal(), new Restraint.OneWay(Restraint.Way.NEGATIVE, gap, stiffness));
+    return Optional.of(new Support(node, all, true));
+  }
+
+  private Optional<Support> gapWithoutLifting(Fields fields) {
+    fields
+        .find("gap")
+        .ifPresent(
+            gap ->
+                reading.error(
+                    gap,
+                    "a gap under a support that cannot lift",
+                    "\"lifts\": true beside it",
+                    "add it, or leave the gap out"));
+    return Optional.empty();
+  }
+
+  private Optional<Boolean> truth(Located value) {
+    if (value instanceof LocatedTruth flag) {
+      return Optional.of(flag.value());
+    }
+    reading.gap(value.pointer());
+    return Optional.empty();
   }
 
   /** What one word says. */
@@ -126,6 +185,10 @@ final class SupportDecoder {
   }
 
   private Optional<Restraint> restraint(Located value, Freedom freedom) {
+    if (value instanceof LocatedObject) {
+      return springs.decode(
+          freedom.isShift() ? "shiftBounds" : "turnBounds", value, !freedom.isShift());
+    }
     if (value instanceof LocatedText text && WORDS.containsKey(text.text())) {
       return values.word(value, WORDS);
     }

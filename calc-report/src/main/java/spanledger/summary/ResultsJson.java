@@ -76,15 +76,15 @@ public final class ResultsJson {
     number(node, "capacity", verdict.capacity());
     node.put("unit", verdict.unit());
     number(node, "utilisation", verdict.utilisation());
-    verdict.governing().ifPresent(g -> governing(node, g));
+    verdict.instance().ifPresent(i -> instance(node, i));
+    verdict.governing().ifPresent(g -> cut(node, g));
     if (!verdict.remark().isEmpty()) {
       node.put("remark", verdict.remark());
     }
     return node;
   }
 
-  private static void governing(ObjectNode node, Governing governing) {
-    instance(node, governing.instance());
+  private static void cut(ObjectNode node, Governing governing) {
     ObjectNode cut = node.putObject("cut");
     cut.put("segment", governing.station().segment().name());
     cut.put("x", governing.station().x());

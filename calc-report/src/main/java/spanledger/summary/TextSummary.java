@@ -100,15 +100,27 @@ public final class TextSummary {
         text,
         String.format(
             Locale.ROOT,
-            "%5.1f%% %-5s %-28s %-20s %s",
-            100 * verdict.utilisation(),
+            "%6s %-5s %-28s %-20s %s",
+            used(verdict),
             verdict.status().words(),
             verdict.check(),
             verdict.subject(),
-            verdict
-                .governing()
-                .map(g -> g.instance().words() + "; cut at " + g.station().words())
-                .orElse("")));
+            where(verdict)));
+  }
+
+  /** A combination without a solution has no utilisation. */
+  private static String used(Verdict verdict) {
+    return Double.isNaN(verdict.utilisation())
+        ? "-"
+        : String.format(Locale.ROOT, "%.1f%%", 100 * verdict.utilisation());
+  }
+
+  private static String where(Verdict verdict) {
+    return verdict
+        .governing()
+        .map(g -> g.instance().words() + "; cut at " + g.station().words())
+        .orElseGet(
+            () -> verdict.instance().map(i -> i.words() + "; " + verdict.remark()).orElse(""));
   }
 
   private static void demands(StringBuilder text, Assessment assessment) {

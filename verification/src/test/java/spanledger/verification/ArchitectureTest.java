@@ -43,6 +43,7 @@ class ArchitectureTest {
           List.of("state", "vibration"),
           List.of("resistance"),
           List.of("envelope"),
+          List.of("behaviour"),
           List.of("memberdesign"),
           List.of("verdict"));
 

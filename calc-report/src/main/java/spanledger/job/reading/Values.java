@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import spanledger.frame.Vector;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedArray;
@@ -27,6 +28,9 @@ public final class Values {
   private static final double SMALLEST = 1e-12;
 
   private static final double LARGEST = 1e15;
+
+  /** Radians are a plain number for the quantity reader, but an angle must show its unit. */
+  private static final Pattern UNITLESS = Pattern.compile("[-+0-9.eE/\\s]*");
 
   private final Reading reading;
 
@@ -84,6 +88,15 @@ public final class Values {
         : "correct the number or its unit";
   }
 
+  /** An angle, rad; one without a unit is left to the schema. */
+  public Optional<Double> angle(Located value) {
+    if (value instanceof LocatedText text && UNITLESS.matcher(text.text()).matches()) {
+      reading.gap(value.pointer());
+      return Optional.empty();
+    }
+    return quantity(value, Dimension.NONE);
+  }
+
   /** A quantity that must be greater than zero. */
   public Optional<Double> positive(Located value, Dimension dimension) {
     Optional<Double> read = quantity(value, dimension);
@@ -94,9 +107,9 @@ public final class Values {
     return read;
   }
 
-  /** A quantity that must not be less than zero. */
+  /** A quantity that must not be less than zero; a pure number is an angle. */
   public Optional<Double> notNegative(Located value, Dimension dimension) {
-    Optional<Double> read = quantity(value, dimension);
+    Optional<Double> read = dimension.isNone() ? angle(value) : quantity(value, dimension);
     if (read.isPresent() && read.get() < 0) {
       reading.error(value, value.words(), "zero or more", "correct the number");
       return Optional.empty();

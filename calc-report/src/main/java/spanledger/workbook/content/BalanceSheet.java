@@ -29,18 +29,29 @@ final class BalanceSheet {
   /**
    * Out-of-balance allowed, N and N·mm: far below any load, above rounding of forces of many kN.
    */
-  private static final double ALLOWED_FORCE = 1e-4;
+  static final Tolerance USUAL =
+      new Tolerance(1e-4, 1e-1, Source.declared("far below any load, above rounding"));
 
-  private static final double ALLOWED_MOMENT = 1e-1;
   private static final String HELD = "held";
   private static final String LEFT_OVER = "left over";
   private static final String VERDICT = "verdict";
   private static final String[] LEFT = {"ΔF_X", "ΔF_Y", "ΔF_Z", "ΔM_X", "ΔM_Y", "ΔM_Z"};
   private static final String[] REACTIONS = {"R_X", "R_Y", "R_Z", "S_X", "S_Y", "S_Z"};
 
+  /**
+   * What may be left over.
+   *
+   * @param force N
+   * @param moment N·mm
+   * @param source why so much
+   */
+  record Tolerance(double force, double moment, Source source) {}
+
   private final LedgerSheet sheet;
   private final Frame frame;
-  private final EndForceSheets forces;
+  private final SegmentForces forces;
+  private final SupportRule supports;
+  private final Tolerance tolerance;
   private final SolvedGroup group;
   private final SolvedLoads loads;
   private final MovementSheet movements;
@@ -51,14 +62,18 @@ final class BalanceSheet {
   private final DataCells proof;
 
   private BalanceSheet(
-      LedgerWorkbook workbook,
+      LedgerSheet sheet,
       SolvedGroup group,
       Frame frame,
-      EndForceSheets forces,
+      SegmentForces forces,
       SolvedLoads loads,
       MovementSheet movements,
-      NodeSheet nodes) {
-    this.sheet = workbook.sheet(group.sheet(NAME));
+      NodeSheet nodes,
+      SupportRule supports,
+      Tolerance tolerance) {
+    this.supports = supports;
+    this.tolerance = tolerance;
+    this.sheet = sheet;
     this.frame = frame;
     this.forces = forces;
     this.group = group;
@@ -68,10 +83,6 @@ final class BalanceSheet {
     for (int i = 0; i < frame.supports().size(); i++) {
       supportOf.put(frame.supports().get(i).node().name(), i);
     }
-    sheet.title(
-        "Balance",
-        "At every node: what the segments take from it, less the loads on it, less what a support"
-            + " gives. Nothing may be left over.");
     reactions = writeReactions();
     proof = writeNodes();
   }
@@ -80,11 +91,32 @@ final class BalanceSheet {
       LedgerWorkbook workbook,
       SolvedGroup group,
       Frame frame,
-      EndForceSheets forces,
+      SegmentForces forces,
       SolvedLoads loads,
       MovementSheet movements,
       NodeSheet nodes) {
-    return new BalanceSheet(workbook, group, frame, forces, loads, movements, nodes);
+    LedgerSheet sheet = workbook.sheet(group.sheet(NAME));
+    sheet.title(
+        "Balance",
+        "At every node: what the segments take from it, less the loads on it, less what a support"
+            + " gives. Nothing may be left over.");
+    return new BalanceSheet(
+        sheet, group, frame, forces, loads, movements, nodes, SupportRule.LINEAR, USUAL);
+  }
+
+  /** The same on a sheet that has a title, with supports and a tolerance of their own. */
+  static BalanceSheet write(
+      LedgerSheet sheet,
+      SolvedGroup group,
+      Frame frame,
+      SegmentForces forces,
+      SolvedLoads loads,
+      MovementSheet movements,
+      NodeSheet nodes,
+      SupportRule supports,
+      Tolerance tolerance) {
+    return new BalanceSheet(
+        sheet, group, frame, forces, loads, movements, nodes, supports, tolerance);
   }
 
   private DataCells writeReactions() {
@@ -115,10 +147,10 @@ final class BalanceSheet {
     List<String> terms = new ArrayList<>();
     double value = 0;
     for (Freedom freedom : Freedom.values()) {
-      if (support.restraint(freedom) instanceof Restraint.Fixed) {
-        NumberAt movement = movements.number(one, support.node(), freedom);
-        terms.add("ABS(" + movement.from(sheet.name()) + ")");
-        value += Math.abs(movement.value());
+      if (supports.inEffect(one, support, freedom) instanceof Restraint.Fixed) {
+        Sums moved = moved(one, support, freedom);
+        terms.add("ABS(" + moved.formula() + ")");
+        value += Math.abs(moved.value());
       }
     }
     greatestHeld = Math.max(greatestHeld, value);
@@ -127,18 +159,25 @@ final class BalanceSheet {
         : LedgerCell.residual(String.join("+", terms), value);
   }
 
+  /** The movement of a support beyond its gap, which closes downwards. */
+  private Sums moved(Solved one, Support support, Freedom freedom) {
+    Sums moved = new Sums(sheet.name()).plus(movements.number(one, support.node(), freedom));
+    supports.gap(one, support, freedom).ifPresent(moved::plus);
+    return moved;
+  }
+
   private LedgerCell reaction(Solved one, Support support, Freedom freedom) {
-    Restraint restraint = support.restraint(freedom);
+    Restraint restraint = supports.inEffect(one, support, freedom);
     if (restraint instanceof Restraint.Free) {
       return LedgerCell.blank();
     }
     if (restraint instanceof Restraint.Spring) {
       int index = supportOf(support.node());
       NumberAt stiffness = nodes.spring(index, freedom);
-      NumberAt movement = movements.number(one, support.node(), freedom);
+      Sums moved = moved(one, support, freedom);
       return LedgerCell.live(
-          "-" + stiffness.from(sheet.name()) + "*" + movement.from(sheet.name()),
-          -stiffness.value() * movement.value());
+          "-" + stiffness.from(sheet.name()) + "*(" + moved.formula() + ")",
+          -stiffness.value() * moved.value());
     }
     return taken(one, support.node(), freedom).cell();
   }
@@ -170,7 +209,7 @@ final class BalanceSheet {
   private LedgerCell leftOver(Solved one, Node node, Freedom freedom) {
     Integer support = supportOf.get(node.name());
     if (support != null) {
-      Restraint restraint = frame.supports().get(support).restraint(freedom);
+      Restraint restraint = supports.inEffect(one, frame.supports().get(support), freedom);
       if (restraint instanceof Restraint.Fixed) {
         return LedgerCell.text("held");
       }
@@ -200,7 +239,7 @@ final class BalanceSheet {
           }
         }
       }
-      double allowed = shift ? ALLOWED_FORCE : ALLOWED_MOMENT;
+      double allowed = shift ? tolerance.force() : tolerance.moment();
       worst.add(
           List.of(
               LedgerCell.text(shift ? "forces, N" : "moments, N·mm"),
@@ -219,8 +258,7 @@ final class BalanceSheet {
             List.of(
                 Column.text("kind", 34),
                 Column.number(LEFT_OVER, "greatest of all nodes and cases", Dimension.NONE),
-                Column.number("allowed", "rounding", Dimension.NONE)
-                    .withSource(Source.declared("far below any load, above rounding")),
+                Column.number("allowed", "rounding", Dimension.NONE).withSource(tolerance.source()),
                 Column.text(VERDICT, 16)),
             worst));
   }

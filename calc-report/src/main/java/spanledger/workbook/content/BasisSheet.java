@@ -37,6 +37,9 @@ final class BasisSheet {
                 Entry.text("rule set", job.rules().id() + ": " + job.rules().title()),
                 Entry.text(
                     "combinations", job.combinations().id() + ": " + job.combinations().title()),
+                Entry.text(
+                    "springs given by bounds", "taken at the " + job.bound().words() + " one"),
+                Entry.text("second order", job.analysis().secondOrder().words()),
                 Entry.text("job file, SHA-256", job.sha256()))));
     for (String note : title.notes()) {
       sheet.note(note);

@@ -22,7 +22,7 @@ import spanledger.workbook.layout.ProcedureTable;
 /**
  * Deformations, end forces and node forces of every segment in every case, live from the movements.
  */
-final class EndForceSheets {
+final class EndForceSheets implements SegmentForces {
 
   private static final Set<String> OF_STIFFNESS = Set.of("E", "I_y", "I_z");
 
@@ -140,13 +140,13 @@ final class EndForceSheets {
     return one.index() * frame.segments().size() + segment.index();
   }
 
-  /** An end force of a segment in a case, for example F_z1. */
-  NumberAt endForce(Solved one, Segment segment, String symbol) {
+  @Override
+  public NumberAt endForce(Solved one, Segment segment, String symbol) {
     return endForces.number(row(one, segment), symbol);
   }
 
-  /** What the segments at a node take from it in a case, along one freedom. */
-  List<NumberAt> takenFrom(Solved one, Node node, Freedom freedom) {
+  @Override
+  public List<NumberAt> takenFrom(Solved one, Node node, Freedom freedom) {
     String axis = freedom.isShift() ? "R_" : "S_";
     String symbol = axis + "XYZ".charAt(freedom.ordinal() % 3);
     List<NumberAt> taken = new ArrayList<>();

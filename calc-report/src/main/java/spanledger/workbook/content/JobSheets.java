@@ -3,9 +3,13 @@ package spanledger.workbook.content;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import spanledger.analysis.FrameAnalysis;
+import spanledger.behaviour.Behaviour;
+import spanledger.behaviour.CombinationBehaviour;
 import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
+import spanledger.envelope.Instance;
 import spanledger.envelope.StrengthFinding;
 import spanledger.envelope.StrengthMeasure;
 import spanledger.job.Job;
@@ -24,8 +28,13 @@ public final class JobSheets {
     Representatives shown = Representatives.of(assessment.findings());
     Findings findings = shown.findings();
     MemberGroups groups = assessment.members().map(MemberGroups::of).orElseGet(MemberGroups::none);
+    Behaviour behaviour = assessment.behaviour();
+    Optional<CombinationBehaviour> nearest = behaviour.nearestToBuckling();
+    List<Instance> more = new ArrayList<>();
+    groups.cuts().forEach(cut -> more.add(cut.instance()));
+    nearest.ifPresent(n -> more.add(n.instance()));
     KeptCases kept =
-        KeptCases.of(assessment.actions(), findings, groups.cuts(), new FrameAnalysis(job.frame()));
+        KeptCases.of(assessment.actions(), findings, more, new FrameAnalysis(job.frame()));
     BasisSheet.write(workbook, job);
     FigureSheet figures = FigureSheet.write(workbook, job);
     NodeSheet nodes = NodeSheet.write(workbook, job);
@@ -60,10 +69,35 @@ public final class JobSheets {
         DeflectionSheet.write(
             workbook, job, findings.deflections(), cuts, segments, sums, movements, nodes, figures);
     GuardrailSheet.write(workbook, findings.strength(), cuts);
+    StabilitySheet stability = StabilitySheet.write(workbook, job, behaviour, figures);
+    Optional<ModeSheet> mode =
+        nearest
+            .filter(n -> n.critical().isPresent() && !n.byState())
+            .flatMap(
+                n ->
+                    ModeSheet.write(
+                        workbook,
+                        n,
+                        sheet ->
+                            new SummedAxialForces(sheet, n, combinations, forces, sums, segments)
+                                ::of,
+                        segments,
+                        sums,
+                        nodes,
+                        SupportRule.LINEAR));
     SupportSheet.write(workbook, findings.reactions(), combinations, balance);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
     SummarySheet.write(
-        workbook, assessment, shown, strength, byCode, deflection, balance, geometry.judged());
+        workbook,
+        assessment,
+        shown,
+        strength,
+        byCode,
+        deflection,
+        stability,
+        mode,
+        balance,
+        geometry.judged());
     Cut worst = worst(findings);
     WorkedSheet.write(
         workbook,

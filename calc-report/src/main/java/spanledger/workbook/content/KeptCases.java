@@ -68,11 +68,16 @@ final class KeptCases {
 
   private KeptCases() {}
 
-  /** Gathers and solves the cases of all governing combinations. */
-  static KeptCases of(Actions actions, Findings findings, List<Cut> more, FrameAnalysis analysis) {
+  /**
+   * Gathers and solves the cases of all governing combinations.
+   *
+   * @param more combinations beside those of the findings
+   */
+  static KeptCases of(
+      Actions actions, Findings findings, List<Instance> more, FrameAnalysis analysis) {
     KeptCases kept = new KeptCases();
     kept.collect(findings);
-    more.forEach(cut -> kept.add(cut.instance()));
+    more.forEach(kept::add);
     List<LoadCase> loads = new ArrayList<>();
     List<String> words = new ArrayList<>();
     List<String> keys = new ArrayList<>();

@@ -35,6 +35,11 @@ final class MovementSheet {
             + group.sheet(BalanceSheet.NAME)
             + " proves them: with these movements, and no others, the forces at every node"
             + " balance.");
+    return write(sheet, "", group, frame);
+  }
+
+  /** The same on a sheet that has a title. */
+  static MovementSheet write(LedgerSheet sheet, String title, SolvedGroup group, Frame frame) {
     List<Column> columns =
         new ArrayList<>(List.of(Column.text(group.what(), 34), Column.text("node", 18)));
     for (Freedom freedom : Freedom.values()) {
@@ -56,7 +61,7 @@ final class MovementSheet {
         rows.add(row);
       }
     }
-    return new MovementSheet(frame, sheet.add(new DataTable("", columns, rows)));
+    return new MovementSheet(frame, sheet.add(new DataTable(title, columns, rows)));
   }
 
   /** A movement of a node in a case or state. */

@@ -25,6 +25,8 @@ final class NodeSheet {
   private static final String[] AXES = {"X", "Y", "Z"};
   private static final String[] HOLDS = {"k_X", "k_Y", "k_Z", "k_φX", "k_φY", "k_φZ"};
 
+  private static final String GAP = "gap";
+
   private final Frame frame;
   private final DataCells places;
   private final DataCells supports;
@@ -68,10 +70,19 @@ final class NodeSheet {
                   freedom.isShift() ? Dimension.LINE_LOAD : Dimension.MOMENT)
               .withSource(JOB));
     }
+    columns.add(Column.number(GAP, "under a foot that lifts", Dimension.LENGTH).withSource(JOB));
+    columns.add(Column.text("along Z", 26));
     for (Support support : frame.supports()) {
       List<LedgerCell> row = new ArrayList<>(List.of(LedgerCell.text(support.node().name())));
       for (Restraint restraint : support.restraints()) {
         row.add(cell(restraint));
+      }
+      if (support.restraint(Freedom.SHIFT_Z) instanceof Restraint.OneWay foot) {
+        row.add(LedgerCell.given(foot.gap()));
+        row.add(LedgerCell.text("lifts, then holds nothing"));
+      } else {
+        row.add(LedgerCell.blank());
+        row.add(LedgerCell.blank());
       }
       rows.add(row);
     }
@@ -83,12 +94,22 @@ final class NodeSheet {
     if (restraint instanceof Restraint.Spring spring) {
       return LedgerCell.given(spring.stiffness());
     }
+    if (restraint instanceof Restraint.OneWay oneWay) {
+      return Double.isInfinite(oneWay.stiffness())
+          ? LedgerCell.text("one way")
+          : LedgerCell.given(oneWay.stiffness());
+    }
     return LedgerCell.text(restraint instanceof Restraint.Fixed ? "fixed" : "free");
   }
 
   /** A coordinate of a node; axis 0 to 2. */
   NumberAt place(Node node, int axis) {
     return places.number(frame.indexOf(node), AXES[axis]);
+  }
+
+  /** The gap under a foot that lifts. */
+  NumberAt gap(int support) {
+    return supports.number(support, GAP);
   }
 
   /** The stiffness of a spring support. */

@@ -25,6 +25,7 @@ final class SheetNames {
   static final String MEMBER_USE = "Member utilisation";
   static final String DEFLECTION = "Deflection";
   static final String GUARDRAIL = "Guardrail";
+  static final String STABILITY = "Stability";
   static final String SUPPORTS = "Support reactions";
   static final String GEOMETRY = "Geometry";
   static final String WORKED = "Worked page";

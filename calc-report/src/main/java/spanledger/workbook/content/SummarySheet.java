@@ -41,14 +41,19 @@ final class SummarySheet {
       StrengthSheet strength,
       MemberCodeSheets byCode,
       DeflectionSheet deflection,
+      StabilitySheet stability,
+      Optional<ModeSheet> mode,
       BalanceSheet balance,
       List<GeometrySheet.Judged> geometry) {
     LedgerSheet sheet = workbook.sheet(SheetNames.SUMMARY);
     sheet.title("Summary", "Every check with its live result. What is not checked stands first.");
     writeOpen(sheet, assessment);
-    writeProof(sheet, balance);
+    writeProof(sheet, balance, mode);
     for (CheckGroup group : CheckGroup.values()) {
       writeGroup(sheet, group, assessment, shown, strength, byCode, deflection);
+      if (group == CheckGroup.STABILITY) {
+        writeFrame(sheet, assessment, stability);
+      }
     }
     writeGeometry(sheet, geometry);
   }
@@ -78,7 +83,8 @@ final class SummarySheet {
             rows));
   }
 
-  private static void writeProof(LedgerSheet sheet, BalanceSheet balance) {
+  private static void writeProof(
+      LedgerSheet sheet, BalanceSheet balance, Optional<ModeSheet> mode) {
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (int row = 0; row < PROOFS.size(); row++) {
       rows.add(
@@ -89,6 +95,20 @@ final class SummarySheet {
               new LedgerCell.LiveText(
                   balance.verdict(row).from(sheet.name()), Outcome.BALANCED.words())));
     }
+    mode.ifPresent(
+        m -> {
+          for (int row = 0; row < 2; row++) {
+            rows.add(
+                List.of(
+                    LedgerCell.text(
+                        (row == 0 ? "greatest force, N" : "greatest moment, N·mm")
+                            + ", in the mode"),
+                    LedgerCell.text("critical mode"),
+                    LedgerCell.linked(m.leftOver(row)),
+                    new LedgerCell.LiveText(
+                        m.verdict(row).from(sheet.name()), Outcome.BALANCED.words())));
+          }
+        });
     sheet.add(
         new DataTable(
             "Proof of the solution",
@@ -175,6 +195,49 @@ final class SummarySheet {
                 Column.text(VERDICT, 16),
                 Column.wrapped("remark", 60)),
             rows));
+  }
+
+  /** Checks of the frame as a whole, which have no cut. */
+  private static void writeFrame(
+      LedgerSheet sheet, Assessment assessment, StabilitySheet stability) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (Verdict verdict : assessment.verdicts()) {
+      boolean judged = verdict.status() == Status.PASSED || verdict.status() == Status.FAILED;
+      if (verdict.group() == CheckGroup.STABILITY && judged && verdict.governing().isEmpty()) {
+        rows.add(frameRow(sheet, verdict, stability));
+      }
+    }
+    if (!rows.isEmpty()) {
+      sheet.add(
+          new DataTable(
+              "Stability of the frame",
+              List.of(
+                  Column.text("check", 34),
+                  Column.text("on", 22),
+                  Column.number(USED, "1 over the critical load factor", Dimension.NONE),
+                  Column.text(VERDICT, 16),
+                  Column.wrapped("why", 34)),
+              rows));
+    }
+  }
+
+  private static List<LedgerCell> frameRow(
+      LedgerSheet sheet, Verdict verdict, StabilitySheet stability) {
+    Optional<NumberAt> factor =
+        verdict.instance().flatMap(instance -> stability.factor(instance.words()));
+    return List.of(
+        LedgerCell.text(verdict.check()),
+        LedgerCell.text(verdict.subject()),
+        factor
+            .map(f -> LedgerCell.live("1/" + f.from(sheet.name()), 1 / f.value()))
+            .orElseGet(LedgerCell::blank),
+        factor
+            .map(
+                f ->
+                    LedgerCell.judged(
+                        "{" + USED + "}<1", f.value() > 1, Outcome.PASS, Outcome.FAIL))
+            .orElseGet(() -> LedgerCell.judged(Outcome.FAIL)),
+        LedgerCell.text(verdict.remark()));
   }
 
   private static List<LedgerCell> row(Verdict verdict, NumberAt used, Set<String> covered) {

@@ -60,6 +60,11 @@ class ExampleResultsTest {
     return rows;
   }
 
+  /** Checks of the frame as a whole have a table of their own. */
+  private static String group(Row row) {
+    return row.group().equals("Stability of the frame") ? "Sway and stability" : row.group();
+  }
+
   private static Optional<JsonNode> verdict(String group, String check, String subject) {
     return verdicts.stream()
         .filter(v -> group.isEmpty() || v.required("group").asText().equals(group))
@@ -80,7 +85,7 @@ class ExampleResultsTest {
         continue;
       }
       JsonNode same =
-          verdict(row.group(), row.text(0), row.text(1))
+          verdict(group(row), row.text(0), row.text(1))
               .orElseThrow(() -> new AssertionError("No verdict for " + row));
       double used = book.at(SHEET, row.first().row(), USED).number();
       assertThat(same.required("utilisation").asDouble())

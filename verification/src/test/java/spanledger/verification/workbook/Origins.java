@@ -57,7 +57,10 @@ final class Origins {
     boolean explained =
         switch (kind.orElse(Kind.COUNTER)) {
           case GIVEN -> hasSource(cell, table);
-          case SOLVED -> cell.sheet().equals("Movements") || isFoundBySearch(cell, table);
+          case SOLVED ->
+              cell.sheet().equals("Movements")
+                  || cell.sheet().endsWith(" movements")
+                  || isFoundBySearch(cell, table);
           case CHOSEN -> cell.sheet().equals("Worked page");
           case COUNTER -> kind.isPresent();
         };

@@ -3,6 +3,7 @@ package spanledger.verification.workbook;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -28,7 +29,7 @@ final class Recalculation {
 
   private final Book ours;
   private final Book theirs;
-  private final Map<String, Double> leftOverScale;
+  private final Map<String, Map<String, Double>> leftOverScale = new HashMap<>();
   private final List<String> disagreements = new ArrayList<>();
   private int compared;
   private int nearZero;
@@ -36,8 +37,15 @@ final class Recalculation {
   Recalculation(Book ours, Book theirs) {
     this.ours = ours;
     this.theirs = theirs;
-    this.leftOverScale =
-        Map.of("force", greatestAdded(Set.of(2, 3, 4)), "moment", greatestAdded(Set.of(5, 6, 7)));
+    for (String sheet : ours.names()) {
+      if (isBalance(sheet)) {
+        leftOverScale.put(
+            sheet,
+            Map.of(
+                "force", greatestAdded(sheet, Set.of(2, 3, 4)),
+                "moment", greatestAdded(sheet, Set.of(5, 6, 7))));
+      }
+    }
     for (String sheet : ours.names()) {
       ours.tables(sheet).forEach(this::compareTable);
     }
@@ -58,9 +66,18 @@ final class Recalculation {
     return nearZero;
   }
 
-  private double greatestAdded(Set<Integer> columns) {
+  /** Load cases, states and the critical mode have a balance each. */
+  private static boolean isBalance(String sheet) {
+    return sheet.endsWith(BALANCE) || sheet.endsWith(BALANCE.toLowerCase(Locale.ROOT));
+  }
+
+  private double leftOver(String sheet, String kind) {
+    return leftOverScale.getOrDefault(sheet, Map.of()).getOrDefault(kind, 0.0);
+  }
+
+  private double greatestAdded(String balance, Set<Integer> columns) {
     double greatest = 0;
-    for (BookCell cell : ours.sheet(BALANCE)) {
+    for (BookCell cell : ours.sheet(balance)) {
       if (cell.isFormula() && columns.contains(cell.column())) {
         Matcher reference = OTHER_CELL.matcher(cell.formula());
         while (reference.find()) {
@@ -89,17 +106,17 @@ final class Recalculation {
 
   /** The size that differences of a number near zero are measured by. */
   private double scale(BookCell cell, double ofColumn) {
-    boolean leftOverAtNode =
-        cell.sheet().equals(BALANCE) && cell.column() >= 2 && cell.column() <= 7;
+    boolean leftOverAtNode = isBalance(cell.sheet()) && cell.column() >= 2 && cell.column() <= 7;
     if (leftOverAtNode) {
-      return leftOverScale.getOrDefault(cell.column() < 5 ? "force" : "moment", 0.0);
+      return leftOver(cell.sheet(), cell.column() < 5 ? "force" : "moment");
     }
     String label = ours.at(cell.sheet(), cell.row(), 0).text();
     boolean greatest =
-        (cell.sheet().equals(BALANCE) && cell.column() == 1)
+        (isBalance(cell.sheet()) && cell.column() == 1)
             || (cell.sheet().equals(SUMMARY) && label.contains("left over"));
     if (greatest) {
-      return leftOverScale.getOrDefault(label.contains("force") ? "force" : "moment", 0.0);
+      String sheet = isBalance(cell.sheet()) ? cell.sheet() : BALANCE;
+      return leftOver(sheet, label.contains("force") ? "force" : "moment");
     }
     return ofColumn;
   }
