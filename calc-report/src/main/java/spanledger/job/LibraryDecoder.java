@@ -7,8 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
@@ -28,38 +30,63 @@ final class LibraryDecoder {
   /**
    * The tables with what the job's files add; of one name, the later file's row counts.
    *
-   * @param files paths from the directory of the job file
+   * @param files paths of files, or of directories of them, from the directory of the job file
    */
   Tables decode(List<Located> files, Tables shipped) {
     Tables tables = shipped;
     for (Located file : files) {
-      Optional<Library> library = library(file);
-      if (library.isPresent()) {
-        tables = tables.with(library.get());
+      for (Library library : libraries(file)) {
+        tables = tables.with(library);
       }
     }
     return tables;
   }
 
-  private Optional<Library> library(Located file) {
+  private List<Library> libraries(Located file) {
     if (!(file instanceof LocatedText text)) {
       reading.gap(file.pointer());
-      return Optional.empty();
+      return List.of();
     }
     try {
       Path path = reading.directory().resolve(text.text());
-      try (InputStream content = Files.newInputStream(path)) {
-        return Optional.of(Library.read(text.text(), content));
+      if (!Files.isDirectory(path)) {
+        return library(path, text.text(), text).stream().toList();
       }
+      List<Library> all = new ArrayList<>();
+      for (Path each : dataFiles(path)) {
+        library(each, text.text() + "/" + each.getFileName(), text).ifPresent(all::add);
+      }
+      return all;
+    } catch (InvalidPathException e) {
+      refuse(text, Quoted.text(text.text()) + ", which is no path");
+    } catch (IOException e) {
+      refuse(text, Quoted.text(text.text()) + ", which cannot be read");
+    }
+    return List.of();
+  }
+
+  /** The data files of a directory, in the order of their names. */
+  private static List<Path> dataFiles(Path directory) throws IOException {
+    try (Stream<Path> files = Files.list(directory)) {
+      return files
+          .filter(file -> file.toString().endsWith(".csv") || file.toString().endsWith(".json"))
+          .sorted()
+          .toList();
+    }
+  }
+
+  private Optional<Library> library(Path path, String name, LocatedText file) {
+    try (InputStream content = Files.newInputStream(path)) {
+      return Optional.of(Library.read(name, content));
     } catch (TableFormatException e) {
       for (String fault : String.valueOf(e.getMessage()).lines().toList()) {
         reading.error(
             file, fault, "rows as docs/how-to-add-data.md describes them", "correct the file");
       }
-    } catch (NoSuchFileException | InvalidPathException e) {
-      refuse(text, Quoted.text(text.text()) + ", which is no file");
+    } catch (NoSuchFileException e) {
+      refuse(file, Quoted.text(name) + ", which is no file");
     } catch (IOException | UncheckedIOException e) {
-      refuse(text, Quoted.text(text.text()) + ", which cannot be read");
+      refuse(file, Quoted.text(name) + ", which cannot be read");
     }
     return Optional.empty();
   }
@@ -68,7 +95,8 @@ final class LibraryDecoder {
     reading.error(
         file,
         found,
-        "the path of a data file (CSV or JSON) from the directory of the job file",
+        "the path of a data file (CSV or JSON), or of a directory of them, from the directory of the"
+            + " job file",
         "check the path");
   }
 }

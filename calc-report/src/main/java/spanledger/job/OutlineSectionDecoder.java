@@ -37,6 +37,7 @@ final class OutlineSectionDecoder {
   private final Reading reading;
   private final Values values;
   private final SolvedOutlines solved;
+  private final OutlineReader reader = new OutlineReader();
 
   OutlineSectionDecoder(Reading reading, SolvedOutlines solved) {
     this.reading = reading;
@@ -61,7 +62,7 @@ final class OutlineSectionDecoder {
     }
     refuseDrawingKeys(fields);
     if (outline.get() instanceof Located.LocatedObject inline) {
-      return new OutlineReader()
+      return reader
           .decode(inline, reading.directory(), reading.log())
           .map(e -> new Drawn(e, Source.declared("job file: " + e.source())))
           .flatMap(drawn -> shape(drawn, inline));
@@ -122,7 +123,7 @@ final class OutlineSectionDecoder {
     if (!OutlineReader.isDrawing(path)) {
       refuseDrawingKeys(fields);
     }
-    ReadOutline read = new OutlineReader().read(path, options);
+    ReadOutline read = reader.read(path, options);
     NestedProblems.report(read.problems(), file.text(), file, reading);
     return read instanceof ReadOutline.Accepted accepted
         ? Optional.of(
