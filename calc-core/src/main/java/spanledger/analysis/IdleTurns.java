@@ -80,6 +80,9 @@ public final class IdleTurns {
         part[i][j] = block[3 * free[i] + free[j]];
       }
     }
+    if (surelyHeld(part)) {
+      return;
+    }
     EigenDecomposition eigen = new EigenDecomposition(new Array2DRowRealMatrix(part, false));
     double greatest = 0;
     for (double value : eigen.getRealEigenvalues()) {
@@ -95,5 +98,27 @@ public final class IdleTurns {
         found.add(new Hold(node, axis, greatest > 0 ? greatest : like));
       }
     }
+  }
+
+  /**
+   * The least eigenvalue is at least the determinant per trace to the power of the others; if that
+   * is well above rounding, nothing is idle. Most nodes are settled by this.
+   */
+  private static boolean surelyHeld(double[][] part) {
+    double trace = 0;
+    for (int i = 0; i < part.length; i++) {
+      trace += part[i][i];
+    }
+    double determinant =
+        switch (part.length) {
+          case 1 -> part[0][0];
+          case 2 -> part[0][0] * part[1][1] - part[0][1] * part[1][0];
+          default -> cofactor(part, 0, 1, 2) + cofactor(part, 1, 2, 0) + cofactor(part, 2, 0, 1);
+        };
+    return determinant > 1e3 * ROUNDING * Math.pow(trace, part.length);
+  }
+
+  private static double cofactor(double[][] part, int column, int next, int last) {
+    return part[0][column] * (part[1][next] * part[2][last] - part[1][last] * part[2][next]);
   }
 }

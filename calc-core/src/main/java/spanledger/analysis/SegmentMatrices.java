@@ -59,10 +59,11 @@ final class SegmentMatrices {
   private static final SlotCopy STIFFNESS_TO_END_FORCE = SlotCopy.between(STIFFNESS, END_FORCE);
   private static final SlotCopy GEOMETRY_TO_NODE_FORCE = SlotCopy.between(GEOMETRY, NODE_FORCE);
 
+  /** Six deformations, then the slopes ψ_z and ψ_y of the chord. */
   private static final UnitEvaluation DEFORMATION_BY_MOVEMENT =
-      new UnitEvaluation(DEFORMATION, MOVEMENTS, DEFORMATIONS);
-  private static final UnitEvaluation CHORD_BY_MOVEMENT =
-      new UnitEvaluation(DEFORMATION, MOVEMENTS, List.of("ψ_z", "ψ_y"));
+      new UnitEvaluation(
+          DEFORMATION, MOVEMENTS, List.of("e", "φ", "θ_y1", "θ_y2", "θ_z1", "θ_z2", "ψ_z", "ψ_y"));
+
   private static final UnitEvaluation END_FORCE_BY_DEFORMATION =
       new UnitEvaluation(END_FORCE, DEFORMATIONS, END_FORCES);
   private static final UnitEvaluation END_FORCE_BY_LOAD =
@@ -83,6 +84,7 @@ final class SegmentMatrices {
       slots(STIFFNESS, "k_x1", "k_y1", "k_z1", "k_x2", "k_y2", "k_z2", "k_a1", "k_a2");
 
   private final Map<DoubleBuffer, double[]> deformations = new HashMap<>();
+  private final Map<DoubleBuffer, double[]> movements = new HashMap<>();
   private final Map<DoubleBuffer, double[]> chords = new HashMap<>();
   private final Map<DoubleBuffer, double[]> arms = new HashMap<>();
   private final Map<DoubleBuffer, double[]> endForces = new HashMap<>();
@@ -155,18 +157,27 @@ final class SegmentMatrices {
 
   /** 6 x 12. */
   double[] deformationByMovement(double[] geometry) {
-    double[] slots = DEFORMATION.newSlots();
-    GEOMETRY_TO_DEFORMATION.copy(geometry, slots);
-    return deformations.computeIfAbsent(
-        inputs(DEFORMATION, slots), same -> DEFORMATION_BY_MOVEMENT.matrix(slots));
+    return ofMovement(geometry, deformations, 0, DEFORMATIONS.size());
   }
 
   /** Slopes of the chord in the x-z and the x-y plane; 2 x 12. */
   double[] chordByMovement(double[] geometry) {
+    return ofMovement(geometry, chords, DEFORMATIONS.size(), DEFORMATIONS.size() + 2);
+  }
+
+  private double[] ofMovement(
+      double[] geometry, Map<DoubleBuffer, double[]> kept, int from, int to) {
     double[] slots = DEFORMATION.newSlots();
     GEOMETRY_TO_DEFORMATION.copy(geometry, slots);
-    return chords.computeIfAbsent(
-        inputs(DEFORMATION, slots), same -> CHORD_BY_MOVEMENT.matrix(slots));
+    DoubleBuffer key = inputs(DEFORMATION, slots);
+    int row = MOVEMENTS.size();
+    return kept.computeIfAbsent(
+        key,
+        same ->
+            Arrays.copyOfRange(
+                movements.computeIfAbsent(key, k -> DEFORMATION_BY_MOVEMENT.matrix(slots)),
+                from * row,
+                to * row));
   }
 
   /**
@@ -176,13 +187,14 @@ final class SegmentMatrices {
     double[] slots = ARM_TILT.newSlots();
     GEOMETRY_TO_ARM_TILT.copy(geometry, slots);
     slots[ARM_TILT.slot("N")] = 1;
-    return arms.computeIfAbsent(
-        inputs(ARM_TILT, slots),
-        same -> {
-          double[] matrix = ARM_MOMENT_BY_TURN.matrix(slots);
-          boolean none = Arrays.stream(matrix).allMatch(value -> value == 0);
-          return none ? new double[0] : matrix;
-        });
+    boolean straight = true;
+    for (int arm : ARMS) {
+      straight &= geometry[arm] == 0;
+    }
+    if (straight) {
+      return new double[0];
+    }
+    return arms.computeIfAbsent(inputs(ARM_TILT, slots), same -> ARM_MOMENT_BY_TURN.matrix(slots));
   }
 
   /** 12 x 6. */

@@ -27,6 +27,18 @@ public final class BlockMatrix {
     return values;
   }
 
+  /**
+   * An entry, whichever of its two halves is stored.
+   *
+   * @throws IllegalArgumentException if the nodes are not neighbours
+   */
+  public double entry(int first, int freedom, int second, int otherFreedom) {
+    int at = structure.blockOf(first, second);
+    return structure.isRow(first, second)
+        ? values[at + SIX * freedom + otherFreedom]
+        : values[at + SIX * otherFreedom + freedom];
+  }
+
   /** Sets everything to zero. */
   public void clear() {
     Arrays.fill(values, 0);
