@@ -267,6 +267,11 @@ final class MemberPreparation {
     if (section.warpingConstant() > 0 && section.form() == SectionForm.OPEN) {
       remarks.add("Stresses of held warping are counted by an upper bound.");
     }
+    if (section.form() == SectionForm.OPEN && member.moments().loadHeight() <= 0) {
+      remarks.add(
+          "Lateral-torsional buckling without a load above the shear centre; give loadHeight if loads"
+              + " stand on the upper flange and are not held sideways there.");
+    }
     if (softening.along()) {
       remarks.add("Welded along its length: no plastic reserve is counted.");
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A section as layers across the axis of bending, elastic and perfectly plastic; compression and
@@ -12,18 +13,32 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  */
 public final class FibreSection {
 
-  private static final int LAYERS = 30;
-  private static final int POINTS = 200;
+  private static final int LAYERS = 16;
+  private static final int POINTS = 120;
+  private static final int CURVE_POINTS = 1500;
+
+  /** Strain that stays at the proof strength. */
+  private static final double PROOF = 0.002;
 
   private final double modulus;
   private final double strength;
+  private final @Nullable UnivariateFunction curve;
   private final List<double[]> layers = new ArrayList<>();
   private double area;
   private double depth;
 
+  /** Elastic and perfectly plastic. */
   public FibreSection(double modulus, double strength) {
+    this(modulus, strength, 0);
+  }
+
+  /**
+   * @param exponent of Ramberg and Osgood; 0 for perfectly plastic
+   */
+  FibreSection(double modulus, double strength, double exponent) {
     this.modulus = modulus;
     this.strength = strength;
+    this.curve = exponent == 0 ? null : rounded(exponent);
   }
 
   /** Adds a rectangle between two levels. */
@@ -42,7 +57,20 @@ public final class FibreSection {
   }
 
   private double stress(double strain) {
-    return Math.max(-strength, Math.min(strength, modulus * strain));
+    return curve == null
+        ? Math.max(-strength, Math.min(strength, modulus * strain))
+        : Math.signum(strain) * curve.value(Math.abs(strain));
+  }
+
+  /** σ over ε = σ/E + 0.002 (σ/f_o)ⁿ, from strains at many stresses. */
+  private UnivariateFunction rounded(double exponent) {
+    double[] stresses = new double[CURVE_POINTS];
+    double[] strains = new double[CURVE_POINTS];
+    for (int i = 0; i < CURVE_POINTS; i++) {
+      stresses[i] = 1.5 * strength * i / (CURVE_POINTS - 1);
+      strains[i] = stresses[i] / modulus + PROOF * Math.pow(stresses[i] / strength, exponent);
+    }
+    return new LinearInterpolator().interpolate(strains, stresses);
   }
 
   private double force(double strain, double curvature) {
@@ -63,7 +91,7 @@ public final class FibreSection {
 
   /** The moment at a curvature under an axial force. */
   double moment(double force, double curvature, BrentSolver solver) {
-    double reach = strength / modulus + Math.abs(curvature) * depth;
+    double reach = strength / modulus + 10 * PROOF + Math.abs(curvature) * depth;
     double strain = solver.solve(200, e -> force(e, curvature) - force, -reach, reach);
     return moment(strain, curvature);
   }
