@@ -1,14 +1,43 @@
 package spanledger.section;
 
+import java.util.Optional;
 import spanledger.section.outline.InvalidOutlineException;
 import spanledger.section.outline.Outline;
+import spanledger.section.outline.Point;
 import spanledger.section.outline.Ring;
 import spanledger.section.outline.RoundedPolygon;
 
 /** Outlines of shapes with sizes, corners rounded as published. */
 public final class StandardOutlines {
 
+  private static final Point CENTRE = new Point(0, 0);
+
   private StandardOutlines() {}
+
+  /**
+   * The outline of a shape with sizes, corners sharp; none of a row of properties. An outline is
+   * its own.
+   */
+  public static Optional<Outline> of(Shape shape) {
+    if (shape instanceof Channel channel) {
+      return Optional.of(channel(channel, 0));
+    } else if (shape instanceof ISection beam) {
+      return Optional.of(iSection(beam, 0));
+    } else if (shape instanceof Angle angle) {
+      return Optional.of(angle(angle, 0));
+    } else if (shape instanceof RectangularHollow tube) {
+      return Optional.of(rectangularHollow(tube, 0, 0));
+    } else if (shape instanceof RoundHollow tube) {
+      double outer = tube.diameter() / 2;
+      return Optional.of(
+          Outline.of(Ring.circle(CENTRE, outer), Ring.circle(CENTRE, outer - tube.thickness())));
+    } else if (shape instanceof SolidRectangle bar) {
+      return Optional.of(Outline.of(rectangle(bar.width() / 2, bar.depth() / 2, 0)));
+    } else if (shape instanceof SolidRound bar) {
+      return Optional.of(Outline.of(Ring.circle(CENTRE, bar.diameter() / 2)));
+    }
+    return shape instanceof OutlineShape drawn ? Optional.of(drawn.outline()) : Optional.empty();
+  }
 
   /**
    * A channel, the back of its web at y = 0.

@@ -49,7 +49,9 @@ final class SectionCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "FILE",
-      description = "The outline file or DXF drawing; see docs/outline-file.md.")
+      description =
+          "The outline file or DXF drawing, see docs/outline-file.md, or the name of a catalogue"
+              + " section.")
   private Path file;
 
   @Option(
@@ -119,7 +121,18 @@ final class SectionCommand implements Callable<Integer> {
     PrintWriter messages = spec.commandLine().getErr();
     JobRunner.Output output = new JobRunner.Output(directory(), json, quiet, results, messages);
     Progress progress = new Progress(output);
-    ReadOutline read = new OutlineReader().read(file, drawing());
+    CatalogueOutlines catalogue = new CatalogueOutlines(Tables.shipped().sections());
+    catalogue
+        .unknown(file)
+        .ifPresent(
+            message -> {
+              throw wrong(message);
+            });
+    Optional<Extrusion> known = catalogue.find(file);
+    ReadOutline read =
+        known.isPresent()
+            ? new ReadOutline.Accepted(known.get(), "", List.of())
+            : new OutlineReader().read(file, drawing());
     ProblemReport problems = new ProblemReport(file.toString(), read.problems());
     if (read instanceof ReadOutline.Refused) {
       if (json) {
@@ -224,7 +237,7 @@ final class SectionCommand implements Callable<Integer> {
   private int write(ExtrusionReport report, JobRunner.Output output, Progress progress) {
     Lettering lettering = Lettering.read();
     String properties = SectionJson.of(report);
-    SectionFiles files = new SectionFiles(file, output.directory());
+    SectionFiles files = new SectionFiles(stem(report), output.directory());
     try {
       files.write(report, properties, lettering, progress);
     } catch (IOException e) {
@@ -251,6 +264,15 @@ final class SectionCommand implements Callable<Integer> {
     output.out().flush();
     boolean found = report.study().field().map(field -> field.report().targetMet()).orElse(false);
     return found ? ExitCode.ALL_PASS : ExitCode.NOT_ALL_PASS;
+  }
+
+  private String stem(ExtrusionReport report) {
+    if (report.sha256().isEmpty()) {
+      return CatalogueOutlines.stem(report.name());
+    }
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
   }
 
   private int refused(PrintWriter messages, String why) {

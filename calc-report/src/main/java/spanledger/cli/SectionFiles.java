@@ -15,17 +15,20 @@ import spanledger.picture.SvgFile;
 import spanledger.picture.section.SectionAlbum;
 import spanledger.workbook.SectionWorkbook;
 
-/** The files that the command for sections writes, named after the outline file. */
+/** The files that the command for sections writes, named after the outline file or the section. */
 final class SectionFiles {
 
   private final String stem;
   private final Path directory;
   private final Map<Path, Path> besideOf = new LinkedHashMap<>();
 
-  SectionFiles(Path file, Path directory) {
-    String name = String.valueOf(file.getFileName());
-    int dot = name.lastIndexOf('.');
-    this.stem = dot > 0 ? name.substring(0, dot) : name;
+  /**
+   * Files of a section.
+   *
+   * @param stem what their names begin with
+   */
+  SectionFiles(String stem, Path directory) {
+    this.stem = stem;
     this.directory = directory;
   }
 

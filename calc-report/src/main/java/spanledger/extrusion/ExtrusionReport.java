@@ -12,7 +12,7 @@ import spanledger.section.SectionStudy;
  *
  * @param extrusion the section as drawn
  * @param origin the file or table that gives it, as the user named it
- * @param sha256 checksum of that file, in hexadecimal digits
+ * @param sha256 checksum of that file, in hexadecimal digits; empty if it comes from a table
  * @param study all that is known of it
  * @param shape the shape for analysis; missing of several pieces
  * @param alloy for mass and strength, if the user named one

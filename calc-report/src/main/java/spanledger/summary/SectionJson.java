@@ -35,7 +35,9 @@ public final class SectionJson {
     root.put("formatVersion", FORMAT_VERSION);
     root.put("name", report.name());
     root.put("source", report.extrusion().source());
-    root.put("inputSha256", report.sha256());
+    if (!report.sha256().isEmpty()) {
+      root.put("inputSha256", report.sha256());
+    }
     ArrayNode cautions = root.putArray("cautions");
     Cautions.LINES.forEach(cautions::add);
     properties(root.putArray("exact"), PropertyList.exact(study.plane()));

@@ -83,7 +83,9 @@ public final class ExtrusionSheets {
                 Entry.text("name", report.name()),
                 Entry.text("drawing", report.extrusion().source()),
                 Entry.text("outline from", report.origin()),
-                Entry.text("its SHA-256", report.sha256()),
+                Entry.text(
+                    "its SHA-256",
+                    report.sha256().isEmpty() ? "none, from the catalogue" : report.sha256()),
                 Entry.text("alloy", report.alloy().map(Alloy::designation).orElse("not named")))));
     if (!report.extrusion().corrections().isEmpty()) {
       sheet.note(

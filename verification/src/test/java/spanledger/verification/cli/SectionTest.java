@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spanledger.cli.ExitCode;
 import spanledger.cli.Main;
+import spanledger.job.Tables;
 
 /** {@code section} from the outline file to its files, its words and its exit code. */
 class SectionTest {
@@ -175,6 +176,32 @@ class SectionTest {
     assertThat(exit).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains(says);
     assertThat(names(folder)).containsExactly("box.json");
+  }
+
+  /** Standard channel 4 x 1.74: area 1.48 in² = 954.8 mm² as published, to the table's digits. */
+  @Test
+  void catalogueSectionsAreFoundByName() throws IOException {
+    String name =
+        Tables.shipped().sections().keySet().stream()
+            .filter(known -> known.contains("4x1.74"))
+            .findFirst()
+            .orElseThrow();
+    int exit = run("section", name, "--out", folder, "--json");
+
+    assertThat(exit).isEqualTo(ExitCode.ALL_PASS);
+    JsonNode root = new ObjectMapper().readTree(out.toString());
+    assertThat(root.get("exact").get(0).get("value").asDouble()).isCloseTo(954.8, within(7.0));
+    assertThat(root.has("inputSha256")).isFalse();
+    assertThat(names(folder)).hasSize(8);
+  }
+
+  @Test
+  void wrongCatalogueNamesAreRefusedWithANearOne() {
+    String name = Tables.shipped().sections().keySet().iterator().next();
+    int exit = run("section", name + "x");
+
+    assertThat(exit).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("neither a file nor a catalogue section", name);
   }
 
   @Test
