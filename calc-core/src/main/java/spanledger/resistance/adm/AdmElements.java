@@ -20,6 +20,7 @@ final class AdmElements implements LocalBuckling.Strengths {
   private static final CompiledProcedure UNIFORM = UniformElement.PROCEDURE.compile();
   private static final CompiledProcedure ROUND = RoundElement.COMPRESSION.compile();
   private static final CompiledProcedure ROUND_BENT = RoundElement.BENDING.compile();
+  private static final CompiledProcedure LIPPED = LippedElement.PROCEDURE.compile();
   private static final CompiledProcedure BENT = BentElement.BOTH_EDGES.compile();
   private static final CompiledProcedure BENT_TIP = BentElement.FREE_TIP.compile();
 
@@ -39,8 +40,7 @@ final class AdmElements implements LocalBuckling.Strengths {
         Procedure.named("adm-stocky", "Strength of stocky parts, Aluminum Design Manual");
     Reference yield = Symbols.compressionYield(p);
     String work = "Aluminum Design Manual 2020";
-    p.step(
-        "F_0_c", "of a column", Dimension.STRESS, yield.times(1), Source.fromMemory(work, "E.4"));
+    p.step("F_0_c", "of a column", Dimension.STRESS, yield, Source.fromMemory(work, "E.4"));
     p.step(
         "F_0_b",
         "of the outermost fibre of a beam",
@@ -81,6 +81,7 @@ final class AdmElements implements LocalBuckling.Strengths {
               .given("c_o", inputs.section(element.far(), element.plate().name() + ", other edge"))
               .run();
       case BENT_TIP -> flat(BENT_TIP, element, label).run();
+      case LIPPED -> lipped(element, label);
       case CURVED -> round(ROUND, element, label);
       case ROUND -> round(column ? ROUND : ROUND_BENT, element, label);
     };
@@ -94,6 +95,15 @@ final class AdmElements implements LocalBuckling.Strengths {
         counts
             ? "post-buckling strength counts"
             : "outstand of a column that is not doubly symmetric");
+  }
+
+  private Working lipped(SectionElement element, String label) {
+    Plate lip = element.lip().orElseThrow();
+    return flat(LIPPED, element, label)
+        .given("d_s", inputs.section(lip.width(), lip.name() + ", width"))
+        .given("t_s", inputs.section(lip.thickness(), lip.name() + ", thickness"))
+        .given("θ_s", inputs.section(element.lipAngle(), lip.name() + ", angle to its wall"))
+        .run();
   }
 
   private Working.Feeding flat(CompiledProcedure procedure, SectionElement element, String label) {

@@ -94,7 +94,9 @@ public final class LocalBuckling {
     for (SectionElement element : SectionElement.ofBeam(section(), side)) {
       String label = element.plate().name() + ", " + side.words() + metal;
       Working strength = add(strengths.of(element, false, label));
-      boolean flange = element.loading() == SectionElement.Loading.UNIFORM;
+      boolean flange =
+          element.loading() == SectionElement.Loading.UNIFORM
+              || element.loading() == SectionElement.Loading.LIPPED;
       limit =
           add(
               inputs

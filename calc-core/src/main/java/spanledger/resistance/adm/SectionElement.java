@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spanledger.resistance.member.MemberSection;
+import spanledger.section.outline.Point;
 import spanledger.section.plate.Plate;
 import spanledger.section.plate.PlateKind;
 
@@ -14,8 +15,13 @@ import spanledger.section.plate.PlateKind;
  * @param loading how it is stressed
  * @param near its most compressed edge from the neutral axis, mm; 0 in a column
  * @param far its other edge, negative if it is stretched, mm
+ * @param lip the lip along its free edge, present exactly for {@link Loading#LIPPED}
  */
-public record SectionElement(Plate plate, Loading loading, double near, double far) {
+public record SectionElement(
+    Plate plate, Loading loading, double near, double far, Optional<Plate> lip) {
+
+  /** A lip starts this near the edge that it stiffens, per both thicknesses. */
+  private static final double JOINED = 1.5;
 
   /** A wall whose edges differ less than this, per its greater distance, is uniformly stressed. */
   private static final double LEVEL = 0.1;
@@ -24,6 +30,8 @@ public record SectionElement(Plate plate, Loading loading, double near, double f
   public enum Loading {
     /** Flat, uniform compression; also where compression varies without change of sign. */
     UNIFORM,
+    /** The same, with a lip along the edge that is not held. */
+    LIPPED,
     /** Flat, both edges held, one stretched or on the neutral axis. */
     BENT,
     /** Flat, the stretched edge held, the compressed one free. */
@@ -66,7 +74,7 @@ public record SectionElement(Plate plate, Loading loading, double near, double f
     List<SectionElement> elements = new ArrayList<>();
     for (Plate plate : section.walls()) {
       if (plate.kind() != PlateKind.FREE) {
-        elements.add(new SectionElement(plate, uniform(plate), 0, 0));
+        elements.add(of(plate, section, uniform(plate), 0, 0));
       }
     }
     return elements;
@@ -91,7 +99,7 @@ public record SectionElement(Plate plate, Loading loading, double near, double f
       Plate plate, MemberSection section, BendingSide side) {
     if (plate.kind() == PlateKind.ROUND) {
       double fibre = side.compressed(section);
-      return Optional.of(new SectionElement(plate, Loading.ROUND, fibre, -fibre));
+      return Optional.of(of(plate, section, Loading.ROUND, fibre, -fibre));
     }
     double start = side.distance(plate.start());
     double end = side.distance(plate.end());
@@ -109,7 +117,32 @@ public record SectionElement(Plate plate, Loading loading, double near, double f
         loading = Loading.BENT_TIP;
       }
     }
-    return Optional.of(new SectionElement(plate, loading, near, far));
+    return Optional.of(of(plate, section, loading, near, far));
+  }
+
+  private static SectionElement of(
+      Plate plate, MemberSection section, Loading loading, double near, double far) {
+    Optional<Plate> lip =
+        loading == Loading.UNIFORM && plate.kind() == PlateKind.STIFFENED_OUTSTAND
+            ? section.walls().stream().filter(other -> isLip(other, plate)).findFirst()
+            : Optional.empty();
+    return new SectionElement(plate, lip.isPresent() ? Loading.LIPPED : loading, near, far, lip);
+  }
+
+  private static boolean isLip(Plate lip, Plate plate) {
+    return !lip.name().equals(plate.name())
+        && lip.kind() == PlateKind.OUTSTAND
+        && lip.bulge() == 0
+        && lip.start().distance(plate.end()) <= JOINED * (lip.thickness() + plate.thickness());
+  }
+
+  /** The angle between wall and lip, at most a right one, rad. */
+  public double lipAngle() {
+    Plate other = lip.orElseThrow();
+    Point along = plate.end().minus(plate.start());
+    Point across = other.end().minus(other.start());
+    double cosine = Math.abs(along.dot(across)) / (along.length() * across.length());
+    return Math.acos(Math.min(1, cosine));
   }
 
   private static Loading uniform(Plate plate) {

@@ -76,7 +76,8 @@ final class AsNzsElements implements LocalBuckling.Strengths {
   @Override
   public Working of(SectionElement element, boolean column, String label) {
     return switch (element.loading()) {
-      case UNIFORM ->
+      // A lip is left out: an outstand with a free edge.
+      case UNIFORM, LIPPED ->
           flat(column ? COLUMN : BEAM, element, label).given("post", post(element, column)).run();
       case BENT, BENT_TIP -> flat(BENT, element, label).run();
       // A curved wall yields no higher than a flat one, so the rule of columns serves for both.

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -13,6 +14,7 @@ import spanledger.resistance.member.Effect;
 import spanledger.resistance.member.MemberCase;
 import spanledger.resistance.member.MemberCode;
 import spanledger.resistance.member.MemberEvaluator;
+import spanledger.resistance.member.MemberSection;
 import spanledger.resistance.member.NotCheckable;
 import spanledger.resistance.member.PreparedMember;
 import spanledger.resistance.member.Weld;
@@ -24,6 +26,10 @@ import spanledger.section.RectangularHollow;
 import spanledger.section.RoundHollow;
 import spanledger.section.Shape;
 import spanledger.section.SolidRectangle;
+import spanledger.section.outline.Point;
+import spanledger.section.plate.Certainty;
+import spanledger.section.plate.Plate;
+import spanledger.section.plate.PlateKind;
 import spanledger.verification.en1999.LinkedSheet;
 
 /** Whole members by both publications: what is put together, and what is refused. */
@@ -172,6 +178,61 @@ class MemberChecksTest {
     double area = tension.value("A");
     assertThat(tension.value("P_nty"))
         .isCloseTo(Members.KSI * (35 * (area - 132) + 15 * 132), within(1e-6 * area * 240));
+  }
+
+  /** A channel 150 x 75 x 2 with lips of 15 mm along its flanges, as a user would confirm them. */
+  @Test
+  void lipsStiffenOutstandsByTheManual() {
+    MemberCase plain = Members.member(new Channel(150, 75, 2, 2), T6, 800);
+    MemberSection section = plain.section();
+    List<Plate> walls = new ArrayList<>();
+    for (Plate wall : section.walls()) {
+      if (wall.kind() != PlateKind.OUTSTAND) {
+        walls.add(wall);
+        continue;
+      }
+      Point tip = wall.end();
+      walls.add(renamed(wall, wall.name(), PlateKind.STIFFENED_OUTSTAND, wall.start(), tip, 73));
+      Point inward = new Point(tip.y(), tip.z() - Math.signum(tip.z()) * 15);
+      walls.add(renamed(wall, wall.name() + " lip", PlateKind.OUTSTAND, tip, inward, 15));
+    }
+    MemberCase lipped =
+        new MemberCase("member", withWalls(section, walls), plain.alloy(), plain.lengths());
+    MemberCode adm = Members.adm("adm-2020-lrfd");
+    Working with =
+        Members.prepared(adm, lipped).working("adm-lipped-element", "flange top, compression");
+    Working without =
+        Members.prepared(adm, plain).working("adm-flat-element", "flange top, compression");
+    // r_s = 15/√3 mm; b/t = 36.5, per 1.28 √(E/F_cy) 1.679: 8.66/(1.5 · 2 · 4.679).
+    assertThat(with.value("ρ_s")).isCloseTo(8.6603 / (3 * (36.5 / 21.744 + 3)), within(1e-4));
+    assertThat(with.value("F_c")).isGreaterThan(1.5 * without.value("F_c"));
+    assertThat(Members.prepared(Members.asNzs(), lipped).uses()).isNotEmpty();
+  }
+
+  private static Plate renamed(
+      Plate wall, String name, PlateKind kind, Point start, Point end, double width) {
+    return new Plate(name, kind, start, end, 0, width, wall.thickness(), Certainty.sure());
+  }
+
+  private static MemberSection withWalls(MemberSection s, List<Plate> walls) {
+    return new MemberSection(
+        s.name(),
+        s.form(),
+        s.doublySymmetric(),
+        s.properties(),
+        s.up(),
+        s.down(),
+        s.right(),
+        s.left(),
+        s.shearCentreY(),
+        s.shearCentreZ(),
+        s.wagnerY(),
+        s.wagnerZ(),
+        s.warpingConstant(),
+        s.warpingOrdinate(),
+        walls,
+        s.doubt(),
+        s.source());
   }
 
   @Test
