@@ -70,6 +70,7 @@ public final class Main implements Runnable {
           .addSubcommand(new CheckCommand(new JobCalculation()))
           .addSubcommand(new RulesCommand())
           .addSubcommand(new SectionCommand())
+          .addSubcommand(new CatalogueCommand())
           .setOut(out)
           .setErr(err)
           .setExecutionExceptionHandler(new FaultMessage(() -> main.trace))

@@ -104,6 +104,37 @@ class CommandLineTest {
   }
 
   @Test
+  void catalogueListsSectionsWithTheirSources() {
+    assertThat(run("catalogue")).isEqualTo(ExitCode.ALL_PASS);
+    assertThat(out.toString()).contains("CS 6x4.03", "I 8x6.181", "published");
+  }
+
+  /**
+   * The table's area, 3.43 in² = 2212.9 mm². Its warping constant, 23.1 in⁶, puts the full flange
+   * width into the formula for midlines; with the midline that formula gives 21.1, 9 % less, and
+   * fillets bring back some of it.
+   */
+  @Test
+  void aCatalogueSectionShowsWhatIsPublishedAndWhatIsWorkedOut() throws IOException {
+    assertThat(run("catalogue", "CS 6x4.03")).isEqualTo(ExitCode.ALL_PASS);
+    assertThat(out.toString()).contains("2212.9").contains("warpingConstant").contains("published");
+
+    out.getBuffer().setLength(0);
+    assertThat(run("catalogue", "CS 6x4.03", "--json")).isEqualTo(ExitCode.ALL_PASS);
+    JsonNode section = new ObjectMapper().readTree(out.toString()).at("/sections/0");
+    double warping =
+        section.at("/workedOut/warpingConstant").asDouble()
+            / section.at("/published/warpingConstant").asDouble();
+    assertThat(warping).isBetween(0.91, 0.95);
+  }
+
+  @Test
+  void anUnknownCatalogueSectionIsToldWithTheOneProbablyMeant() {
+    assertThat(run("catalogue", "CS 6x4.30")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("no catalogue section", "Did you mean CS 6x4.03?");
+  }
+
+  @Test
   void anUnknownRuleSetIsToldWithTheOneProbablyMeant() {
     assertThat(run("rules", "as-1675")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("There is no rule set", "Did you mean as-1657?");
