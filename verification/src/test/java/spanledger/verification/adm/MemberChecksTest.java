@@ -9,7 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import spanledger.action.Figure;
 import spanledger.provenance.Source;
+import spanledger.resistance.adm.AdmMemberCode;
+import spanledger.resistance.member.CodeFigures;
 import spanledger.resistance.member.Effect;
 import spanledger.resistance.member.MemberCase;
 import spanledger.resistance.member.MemberCode;
@@ -30,6 +33,8 @@ import spanledger.section.outline.Point;
 import spanledger.section.plate.Certainty;
 import spanledger.section.plate.Plate;
 import spanledger.section.plate.PlateKind;
+import spanledger.tables.MemberRuleTables;
+import spanledger.tables.TemperTables;
 import spanledger.verification.en1999.LinkedSheet;
 
 /** Whole members by both publications: what is put together, and what is refused. */
@@ -121,6 +126,33 @@ class MemberChecksTest {
           .as(shape.kind() + ", shear")
           .isCloseTo(0.75 * 1.95, within(1e-9));
     }
+  }
+
+  /** A nation or a job sets 0.8 in place of 0.9 for compression: 0.9/0.8 times as much is used. */
+  @Test
+  void factorsCanBeSetOtherwise() {
+    CodeFigures published = MemberRuleTables.figures("adm-2020-lrfd");
+    Figure figure = published.figure("phi.compression");
+    CodeFigures own =
+        published.with(
+            new Figure(
+                figure.id(),
+                figure.words(),
+                "0.8",
+                0.8,
+                figure.dimension(),
+                Source.declared("test"),
+                ""));
+    MemberCase member = Members.member(SHAPES.get(1), T6, 1500);
+    double[] forces = {-3000, 0, 0, 0, 0, 0};
+    double before =
+        Members.use(Members.prepared(Members.adm("adm-2020-lrfd"), member), "η_N", forces);
+    double after =
+        Members.use(
+            Members.prepared(new AdmMemberCode(own, TemperTables.standard()), member),
+            "η_N",
+            forces);
+    assertThat(after / before).isCloseTo(0.9 / 0.8, within(1e-12));
   }
 
   @Test
