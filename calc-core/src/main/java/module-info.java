@@ -22,6 +22,7 @@ module spanledger.core {
   exports spanledger.geometry;
   exports spanledger.material;
   exports spanledger.memberdesign;
+  exports spanledger.parts;
   exports spanledger.procedure;
   exports spanledger.provenance;
   exports spanledger.quantity;

@@ -27,12 +27,13 @@ public record Flight(
 
   /** The direction in which one goes up, level, of length 1. */
   Vector climbing() {
-    return stair.side().outward().times(-1);
+    return stair.side().opposite().outward();
   }
 
   /** The left side of one who goes up, of length 1. */
   Vector left() {
-    return new Vector(0, 0, 1).cross(climbing());
+    Vector up = climbing();
+    return new Vector(0 - up.y(), up.x() + 0, 0);
   }
 
   /** The place of the left or right stringer along the upper side, mm. */

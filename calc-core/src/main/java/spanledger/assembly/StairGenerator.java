@@ -157,7 +157,7 @@ final class StairGenerator {
               node(holders.get(i), word, height, onLeft),
               node(holders.get(i + 1), word, height, onLeft)));
     }
-    Vector out = onLeft ? line.left() : line.left().times(-1);
+    Vector out = onLeft ? line.left() : Vector.ZERO.minus(line.left());
     draft.rail(name(rail), kind, pieces, holders.stream().map(Holder::post).toList(), out);
   }
 

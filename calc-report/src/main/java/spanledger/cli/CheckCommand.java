@@ -2,7 +2,10 @@ package spanledger.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -10,6 +13,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spanledger.job.FrameFile;
+import spanledger.job.Job;
 import spanledger.job.JobReader;
 import spanledger.job.ReadJob;
 import spanledger.job.Tables;
@@ -39,6 +44,13 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--quiet", description = "Print problems only.")
   private boolean quiet;
+
+  @Option(
+      names = "--show-frame",
+      description =
+          "Write the frame that the job's assembly makes as a job file of its own, frame.json, and"
+              + " calculate nothing.")
+  private boolean showFrame;
 
   private final JobRunner runner;
 
@@ -71,11 +83,41 @@ final class CheckCommand implements Callable<Integer> {
     messages.print(report.text());
     messages.flush();
     ReadJob.Accepted accepted = (ReadJob.Accepted) read;
+    if (showFrame) {
+      return showFrame(accepted.job(), messages);
+    }
     return runner.run(
         job,
         accepted.jobs(),
         accepted.warnings(),
         new JobRunner.Output(directory(), json, quiet, results, messages));
+  }
+
+  /** Writes the frame beside its place, then moves it in. */
+  private int showFrame(Job read, PrintWriter messages) throws IOException {
+    if (read.assembly().isEmpty()) {
+      messages.println(job + " has no assembly; its frame is in it already.");
+      messages.flush();
+      return ExitCode.BAD_INPUT;
+    }
+    String frame =
+        FrameFile.of(Files.readString(job, StandardCharsets.UTF_8), read.assembly().get());
+    Path directory = directory();
+    try {
+      Files.createDirectories(directory);
+      Path beside = directory.resolve(".frame.json.part");
+      Files.writeString(beside, frame, StandardCharsets.UTF_8);
+      Files.move(beside, directory.resolve("frame.json"), StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      messages.println("The frame cannot be written to " + directory + ": " + e.getMessage());
+      messages.flush();
+      return ExitCode.BAD_INPUT;
+    }
+    if (!quiet) {
+      messages.println("Written: " + directory.resolve("frame.json"));
+      messages.flush();
+    }
+    return ExitCode.ALL_PASS;
   }
 
   private Path directory() {

@@ -14,6 +14,8 @@ import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.MechanismException;
 import spanledger.job.Job;
 import spanledger.job.problem.Problem;
+import spanledger.parts.PieceList;
+import spanledger.summary.PiecesCsv;
 import spanledger.summary.ResultsJson;
 import spanledger.summary.TextSummary;
 import spanledger.verdict.Assessment;
@@ -28,6 +30,9 @@ final class JobCalculation implements JobRunner {
 
   /** The name of the results file in the output directory. */
   static final String RESULTS = "results.json";
+
+  /** The name of the list of pieces in the output directory. */
+  static final String PIECES = "parts.csv";
 
   @Override
   public int run(Path file, List<Job> jobs, List<Problem> warnings, Output output)
@@ -110,16 +115,18 @@ final class JobCalculation implements JobRunner {
   }
 
   /**
-   * Writes both files beside their places, then moves them in, so that neither is ever half
-   * written.
+   * Writes all files beside their places, then moves them in, so that none is ever half written.
    */
   private static void write(
       List<Job> jobs, List<Assessment> assessments, String results, Path directory)
       throws IOException {
     Files.createDirectories(directory);
     Path beside = directory.resolve("." + RESULTS + ".part");
+    Path pieces = directory.resolve("." + PIECES + ".part");
     try {
       Files.writeString(beside, results, StandardCharsets.UTF_8);
+      Files.writeString(
+          pieces, PiecesCsv.of(PieceList.of(jobs.get(0).frame())), StandardCharsets.UTF_8);
       for (int i = 0; i < jobs.size(); i++) {
         JobWorkbook.save(
             jobs.get(i), assessments.get(i), directory.resolve(workbook(jobs, jobs.get(i))));
@@ -129,8 +136,14 @@ final class JobCalculation implements JobRunner {
           directory.resolve(RESULTS),
           StandardCopyOption.REPLACE_EXISTING,
           StandardCopyOption.ATOMIC_MOVE);
+      Files.move(
+          pieces,
+          directory.resolve(PIECES),
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.ATOMIC_MOVE);
     } finally {
       Files.deleteIfExists(beside);
+      Files.deleteIfExists(pieces);
     }
   }
 
@@ -174,6 +187,8 @@ final class JobCalculation implements JobRunner {
                   job.title().title(),
                   "rule set " + job.rules().id() + ", combinations " + job.combinations().id(),
                   assessment));
+      Files.writeString(
+          pieces, PiecesCsv.of(PieceList.of(jobs.get(0).frame())), StandardCharsets.UTF_8);
       String words = "Written: ";
       for (Job one : jobs) {
         output.out().println(words + output.directory().resolve(workbook(jobs, one)));

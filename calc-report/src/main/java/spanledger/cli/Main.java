@@ -69,6 +69,7 @@ public final class Main implements Runnable {
       return new CommandLine(main)
           .addSubcommand(new CheckCommand(new JobCalculation()))
           .addSubcommand(new RulesCommand())
+          .addSubcommand(new StairsCommand())
           .addSubcommand(new SectionCommand())
           .addSubcommand(new CatalogueCommand())
           .setOut(out)

@@ -137,7 +137,7 @@ class TableFaultsTest {
     rules(
         "floor.point",
         "floor.pint",
-        "own.json, figures, row 2 (floor.pint): \"id\" is \"floor.pint\". Did you mean floor.point? Known: analysis.critical-factor, floor.area, ");
+        "own.json, figures, row 2 (floor.pint): \"id\" is \"floor.pint\". Did you mean floor.point? Known: analysis.critical-factor, deck.opening-most, ");
     rules(
         "\"downward\"",
         "\"down\"",

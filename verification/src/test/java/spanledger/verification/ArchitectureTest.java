@@ -36,7 +36,7 @@ class ArchitectureTest {
           List.of("frame"),
           List.of("action"),
           List.of("sparse"),
-          List.of("assembly"),
+          List.of("assembly", "parts"),
           List.of("geometry"),
           List.of("analysis"),
           List.of("stability"),

@@ -87,6 +87,7 @@ public final class JobSheets {
                         SupportRule.LINEAR));
     SupportSheet.write(workbook, findings.reactions(), combinations, balance);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
+    ProcedureCells pieces = PieceSheet.write(workbook, job, sections);
     SummarySheet.write(
         workbook,
         assessment,
@@ -109,7 +110,8 @@ public final class JobSheets {
     SourceSheet.write(
         workbook,
         job,
-        procedures(sections, segments, forces, strength, byCode, deflection, geometry));
+        procedures(
+            sections, segments, forces, strength, byCode, deflection, geometry, pieces));
   }
 
   private static void addNew(List<Cut> cuts, Cut cut) {
@@ -133,7 +135,8 @@ public final class JobSheets {
       StrengthSheet strength,
       MemberCodeSheets byCode,
       DeflectionSheet deflection,
-      GeometrySheet geometry) {
+      GeometrySheet geometry,
+      ProcedureCells pieces) {
     List<ProcedureCells> tables = new ArrayList<>(sections.tables());
     tables.add(segments.geometryTable());
     tables.add(segments.stiffnessTable());
@@ -142,6 +145,7 @@ public final class JobSheets {
     tables.addAll(byCode.tables());
     tables.addAll(deflection.tables());
     tables.addAll(geometry.tables());
+    tables.add(pieces);
     List<Procedure> procedures =
         new ArrayList<>(tables.stream().map(t -> t.procedure().procedure()).toList());
     procedures.addAll(sections.outlineProcedures());

@@ -28,6 +28,7 @@ final class SheetNames {
   static final String STABILITY = "Stability";
   static final String SUPPORTS = "Support reactions";
   static final String GEOMETRY = "Geometry";
+  static final String PIECES = "Pieces";
   static final String WORKED = "Worked page";
   static final String SOURCES = "Sources";
 

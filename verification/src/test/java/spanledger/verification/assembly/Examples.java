@@ -19,10 +19,15 @@ final class Examples {
 
   /** The job of an example, read with the data that come with the program. */
   static Job job(String name) {
-    ReadJob read = new JobReader(Tables.shipped()).read(path(name));
+    return read(path(name));
+  }
+
+  /** The job of a file. */
+  static Job read(Path file) {
+    ReadJob read = new JobReader(Tables.shipped()).read(file);
     if (read instanceof ReadJob.Accepted accepted) {
       return accepted.job();
     }
-    throw new AssertionError(name + " was refused: " + read.problems());
+    throw new AssertionError(file + " was refused: " + read.problems());
   }
 }
