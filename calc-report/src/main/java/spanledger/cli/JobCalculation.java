@@ -187,14 +187,13 @@ final class JobCalculation implements JobRunner {
                   job.title().title(),
                   "rule set " + job.rules().id() + ", combinations " + job.combinations().id(),
                   assessment));
-      Files.writeString(
-          pieces, PiecesCsv.of(PieceList.of(jobs.get(0).frame())), StandardCharsets.UTF_8);
       String words = "Written: ";
       for (Job one : jobs) {
         output.out().println(words + output.directory().resolve(workbook(jobs, one)));
         words = "         ";
       }
       output.out().println(words + output.directory().resolve(RESULTS));
+      output.out().println("         " + output.directory().resolve(PIECES));
     }
     output.out().flush();
   }

@@ -110,8 +110,7 @@ public final class JobSheets {
     SourceSheet.write(
         workbook,
         job,
-        procedures(
-            sections, segments, forces, strength, byCode, deflection, geometry, pieces));
+        procedures(sections, segments, forces, strength, byCode, deflection, geometry, pieces));
   }
 
   private static void addNew(List<Cut> cuts, Cut cut) {
