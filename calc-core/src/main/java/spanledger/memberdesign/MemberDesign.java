@@ -26,7 +26,8 @@ import spanledger.resistance.member.Weld;
  * By which code members are checked, and what it has to know of them.
  *
  * @param code the member code
- * @param lengths rules of buckling lengths; the first that covers a member and mode counts
+ * @param lengths rules of buckling lengths; the first that covers a member and mode counts, or the
+ *     next if the buckling of the frame tells nothing
  * @param details what else the job says; the last moment factors that cover a member count
  */
 public record MemberDesign(MemberCode code, List<LengthRule> lengths, List<Detail> details) {
@@ -67,25 +68,30 @@ public record MemberDesign(MemberCode code, List<LengthRule> lengths, List<Detai
       BucklingMode mode,
       FrameBucklingLengths analysed,
       List<NotCheckable.Lack> lacks) {
-    Optional<LengthRule> rule = lengths.stream().filter(r -> r.covers(member, mode)).findFirst();
-    if (rule.isEmpty()) {
-      return Optional.empty();
-    }
-    LengthBasis basis = rule.get().basis();
-    if (basis instanceof LengthBasis.FrameBuckling) {
-      Optional<BucklingLength> length = analysed.of(member, mode);
-      if (length.isEmpty()) {
-        lacks.add(
-            new NotCheckable.Lack(
-                "the critical modes of the frame tell nothing of "
-                    + mode.words()
-                    + " of "
-                    + member.name(),
-                "declare its buckling length"));
+    boolean silent = false;
+    for (LengthRule rule : lengths) {
+      if (!rule.covers(member, mode)) {
+        continue;
       }
-      return length;
+      if (!(rule.basis() instanceof LengthBasis.FrameBuckling)) {
+        return Optional.of(length(member, rule, rule.basis()));
+      }
+      Optional<BucklingLength> length = analysed.of(member, mode);
+      if (length.isPresent()) {
+        return length;
+      }
+      silent = true;
     }
-    return Optional.of(length(member, rule.get(), basis));
+    if (silent) {
+      lacks.add(
+          new NotCheckable.Lack(
+              "the critical modes of the frame tell nothing of "
+                  + mode.words()
+                  + " of "
+                  + member.name(),
+              "declare its buckling length in a later entry"));
+    }
+    return Optional.empty();
   }
 
   private static BucklingLength length(Member member, LengthRule rule, LengthBasis basis) {

@@ -17,6 +17,7 @@ import spanledger.behaviour.SecondOrder;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
 import spanledger.geometry.GeometryFinding;
+import spanledger.memberdesign.CriticalLengths;
 import spanledger.memberdesign.FrameBucklingLengths;
 import spanledger.memberdesign.MemberDesign;
 import spanledger.memberdesign.MemberForces;
@@ -90,10 +91,7 @@ public final class Assessor {
         new BehaviourAnalysis(analysis, rules, secondOrder).run(actions, findings);
     List<Verdict> verdicts = new ArrayList<>();
     Optional<MemberJudgement> members =
-        design.map(
-            how ->
-                new MemberJudge(how, FrameBucklingLengths.NONE)
-                    .judge(analysis.frame(), states(analysis, actions, findings)));
+        design.map(how -> judgement(how, analysis, actions, findings));
     Set<String> byCode = new HashSet<>();
     members.ifPresent(
         found -> found.uses().forEach(use -> byCode.add(use.member().member().name())));
@@ -108,8 +106,12 @@ public final class Assessor {
         analysis.frame(), actions, findings, behaviour, members, search.proof(), verdicts);
   }
 
-  private static Collection<? extends MemberForces> states(
-      FrameAnalysis analysis, Actions actions, Findings findings) {
-    return new SolvedInstances(analysis, actions.combinations(), findings).states();
+  private static MemberJudgement judgement(
+      MemberDesign how, FrameAnalysis analysis, Actions actions, Findings findings) {
+    Collection<? extends MemberForces> states =
+        new SolvedInstances(analysis, actions.combinations(), findings).states();
+    FrameBucklingLengths lengths =
+        how.needsFrameBuckling() ? CriticalLengths.of(analysis, states) : FrameBucklingLengths.NONE;
+    return new MemberJudge(how, lengths).judge(analysis.frame(), states);
   }
 }
