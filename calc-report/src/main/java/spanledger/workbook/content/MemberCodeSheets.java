@@ -28,6 +28,9 @@ final class MemberCodeSheets {
   /** A row of a table. */
   record Row(ProcedureCells table, int row) {}
 
+  /** Uses that differ by less are the same but for rounding. */
+  private static final double ROUNDED_DOWN = 0.999999999;
+
   private static final String USED = "utilisation";
 
   private final MemberGroups groups;
@@ -124,15 +127,9 @@ final class MemberCodeSheets {
       for (MemberGroups.Shown shown : group.uses()) {
         String symbol = shown.use().symbol();
         CellRange range = cutTables.uses(group, symbol);
-        CellRange words = cutTables.combinations(group, symbol);
         double greatest = 0;
-        String combination = "";
         for (Cut cut : group.cuts()) {
-          double value = cutTables.use(group, cut, symbol).value();
-          if (combination.isEmpty() || value > greatest) {
-            greatest = value;
-            combination = cut.instance().words();
-          }
+          greatest = Math.max(greatest, cutTables.use(group, cut, symbol).value());
         }
         String of = range.from(sheet.name());
         rows.add(
@@ -142,9 +139,7 @@ final class MemberCodeSheets {
                 LedgerCell.text(shown.use().clause()),
                 LedgerCell.live("MAX(" + of + ")", greatest),
                 LedgerCell.judged("{" + USED + "}<=1", greatest <= 1, Outcome.PASS, Outcome.FAIL),
-                new LedgerCell.LiveText(
-                    "INDEX(" + words.from(sheet.name()) + ",MATCH(MAX(" + of + ")," + of + ",0))",
-                    combination)));
+                combination(sheet, cutTables, group, symbol, of, greatest)));
         governing.add(shown.governing());
       }
     }
@@ -163,6 +158,34 @@ final class MemberCodeSheets {
     for (int i = 0; i < governing.size(); i++) {
       uses.put(governing.get(i), cells.number(i, USED));
     }
+  }
+
+  /** The first combination that uses as much as any but for rounding, by formula. */
+  private static LedgerCell combination(
+      LedgerSheet sheet,
+      MemberCutTables cutTables,
+      MemberGroups.Group group,
+      String symbol,
+      String all,
+      double greatest) {
+    StringBuilder formula = new StringBuilder();
+    List<Cut> cuts = group.cuts();
+    String words = "";
+    for (int i = 0; i < cuts.size(); i++) {
+      NumberAt use = cutTables.use(group, cuts.get(i), symbol);
+      if (words.isEmpty() && use.value() >= ROUNDED_DOWN * greatest) {
+        words = cuts.get(i).instance().words();
+      }
+      String label = cutTables.combination(group, cuts.get(i), symbol).from(sheet.name());
+      if (i + 1 < cuts.size()) {
+        formula.append("IF(").append(use.from(sheet.name())).append(">=");
+        formula.append(ROUNDED_DOWN).append("*MAX(").append(all).append("),");
+        formula.append(label).append(',');
+      } else {
+        formula.append(label).append(")".repeat(i));
+      }
+    }
+    return new LedgerCell.LiveText(formula.toString(), words);
   }
 
   /** The live utilisation that a verdict rests on, if it is shown. */

@@ -15,6 +15,7 @@ import spanledger.provenance.Source;
 import spanledger.resistance.member.CutCheck;
 import spanledger.resistance.member.Effect;
 import spanledger.resistance.member.Feed;
+import spanledger.workbook.layout.CellAddress;
 import spanledger.workbook.layout.CellRange;
 import spanledger.workbook.layout.InputCell;
 import spanledger.workbook.layout.LedgerSheet;
@@ -176,12 +177,10 @@ final class MemberCutTables {
         .to(last.table().number(last.row(), symbol).at());
   }
 
-  /** The combinations of the rows of {@link #uses}. */
-  CellRange combinations(MemberGroups.Group group, String symbol) {
-    List<Cut> own = group.cuts();
-    Place first = use(group, symbol, own.get(0));
-    Place last = use(group, symbol, own.get(own.size() - 1));
-    return first.table().label(first.row(), 3).to(last.table().label(last.row(), 3));
+  /** The words of the combination of the row of {@link #use}. */
+  CellAddress combination(MemberGroups.Group group, Cut cut, String symbol) {
+    Place place = use(group, symbol, cut);
+    return place.table().label(place.row(), 3);
   }
 
   /** A use at one cut of a group. */

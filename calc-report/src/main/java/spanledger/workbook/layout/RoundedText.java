@@ -12,6 +12,9 @@ import java.math.RoundingMode;
  */
 final class RoundedText {
 
+  /** What is left of a sum by rounding reads as nothing; programs round differently. */
+  private static final double NOTHING = 1e-12;
+
   private RoundedText() {}
 
   /** The formula for the number at an address. */
@@ -23,23 +26,23 @@ final class RoundedText {
     String digits =
         "IF(" + size + ">=10000000," + scaled + ",IF(" + size + "<0.001," + scaled + ",";
     return "IF("
-        + at
-        + "=0,\"0\",IF("
+        + size
+        + "<0.000000000001,\"0\",IF("
         + at
         + "<0,\"(-\",\"\")&"
         + digits
         + plain
         + "))&IF("
         + at
-        + "<0,\")\",\"\"))";
+        + "<=-0.000000000001,\")\",\"\"))";
   }
 
   /** What the formula gives. */
   static String of(double value) {
-    if (value == 0) {
+    double size = Math.abs(value);
+    if (size < NOTHING) {
       return "0";
     }
-    double size = Math.abs(value);
     int power = (int) Math.floor(Math.log10(size));
     String digits =
         size >= 1e7 || size < 1e-3
