@@ -110,10 +110,26 @@ final class MemberStrength {
       grid.sizes(cut, reach, factor, sizes);
       check.rank(sizes, 0);
       for (StrengthGoal goal : goals) {
-        if (goal.covers(combination)
-            && check.bound(goal.measure(), check.ranked(goal.measure())) > goal.worst()) {
+        if (check.ranked(goal.measure()) > goal.toBeat()
+            && goal.covers(combination)
+            && (goal.measure() != StrengthMeasure.WALL
+                || check.most(goal.measure()) > goal.worst())) {
           return true;
         }
+      }
+    }
+    return false;
+  }
+
+  /** The same with the forces of each control point kept together. */
+  private boolean mayGovernAnywhere(
+      Combination combination, SegmentGrid grid, StretchEffect effect, double factor) {
+    if (!mayGovern(combination, grid, effect, factor)) {
+      return false;
+    }
+    for (SegmentGrid.Reach point : effect.controlPoints()) {
+      if (mayGovern(combination, grid, point, factor)) {
+        return true;
       }
     }
     return false;
@@ -145,10 +161,11 @@ final class MemberStrength {
         rank = -1;
         for (StrengthGoal goal : goals) {
           int m = goal.measure().ordinal();
-          double bound = check.bound(goal.measure(), fixed[m] + factor * alone[m]);
-          if (goal.covers(combination) && bound > goal.worst()) {
+          double stress = fixed[m] + factor * alone[m];
+          if (goal.covers(combination) && stress > goal.toBeat()) {
             // Walls are bounded coarsely, which would upset the order.
-            rank = Math.max(rank, goal.measure() == StrengthMeasure.WALL ? 0 : bound);
+            boolean wall = goal.measure() == StrengthMeasure.WALL;
+            rank = Math.max(rank, wall ? 0 : check.bound(goal.measure(), stress));
           }
         }
       }
@@ -189,7 +206,7 @@ final class MemberStrength {
             combination, stretch, true, at -> look.under(grid, combination, stretch.standing(at)));
       } else {
         StretchEffect effect = effects(stretch).get(s);
-        if (mayGovern(combination, grid, effect, factor)) {
+        if (mayGovernAnywhere(combination, grid, effect, factor)) {
           double[] start = new double[6];
           refine(
               combination,

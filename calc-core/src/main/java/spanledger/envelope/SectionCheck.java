@@ -22,6 +22,7 @@ final class SectionCheck {
   private static final CompiledProcedure USE = StressUtilisation.PROCEDURE.compile();
   private static final CompiledProcedure WALL = WallSlenderness.PROCEDURE.compile();
   private static final int FORCES = 6;
+  private static final int HALVINGS = 24;
   private static final int SIGMA = STRESS.slot("σ");
   private static final int SIGMA_N = STRESS.slot("σ_N");
   private static final int SIGMA_MY = STRESS.slot("σ_My");
@@ -121,18 +122,49 @@ final class SectionCheck {
   }
 
   /**
-   * A ranking stress up to which a measure does not exceed a value, MPa; 0 for measures that are
-   * quickly worked out.
+   * What a measure is at most if no internal force is greater in size than those of {@link #rank}.
    *
-   * @param most where to begin; halved until it is low enough
+   * <p>Walls are worst under the greatest compression, with the greatest bending across the wall or
+   * with none: between these, what a gradient of stress spares weighs more than what it adds (the
+   * factor of EN 1999-1-1 on b/t times the root of the compression has no peak in between).
    */
-  double harmless(StrengthMeasure measure, double most, double value) {
-    double stress = measure == StrengthMeasure.WALL ? most : 0;
-    // Walls may be far from even compression; halving is near enough for a filter.
-    while (stress > 0 && bound(measure, stress) > value) {
-      stress = stress > 1e-6 ? stress * 0.9 : 0;
+  double most(StrengthMeasure measure) {
+    if (measure != StrengthMeasure.WALL) {
+      return quick(measure);
     }
-    return stress;
+    if (!wallsKnown) {
+      return 0;
+    }
+    double axial = -Math.abs(stress[SIGMA_N]);
+    double aboutY = stress[SIGMA_MY];
+    double aboutZ = stress[SIGMA_MZ];
+    return Math.max(
+        wall(axial, aboutY, aboutZ), Math.max(wall(axial, 0, aboutZ), wall(axial, aboutY, 0)));
+  }
+
+  /** A ranking stress without which a measure does not exceed a value, MPa. */
+  double needed(StrengthMeasure measure, double value) {
+    if (measure != StrengthMeasure.WALL) {
+      return value * (measure == StrengthMeasure.SHEAR ? use[DESIGN_SHEAR] : use[DESIGN]);
+    }
+    if (!wallsKnown) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double low = 0;
+    double high = use[DESIGN];
+    while (bound(measure, high) < value) {
+      low = high;
+      high *= 2;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = 0.5 * (low + high);
+      if (bound(measure, middle) < value) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** A measure after {@link #rank}, without its stresses being worked out again. */

@@ -15,7 +15,7 @@ final class StrengthGoal {
   private final StrengthFinding.Scope scope;
   private final StrengthMeasure measure;
   private double worst = -1;
-  private double harmless = -1;
+  private double toBeat = -1;
   private @Nullable Instance instance;
   private @Nullable Station station;
 
@@ -39,19 +39,19 @@ final class StrengthGoal {
     return worst;
   }
 
-  /** A ranking stress up to which the measure does not come near the worst so far, MPa. */
-  double harmless() {
-    return harmless;
+  /** A ranking stress that is needed for the measure to be worse than the worst so far, MPa. */
+  double toBeat() {
+    return toBeat;
   }
 
   /**
    * Takes a state that is worse than all before.
    *
-   * @param harmlessStress a ranking stress up to which the measure stays well below it
+   * @param stress a ranking stress without which the measure cannot be worse than that, MPa
    */
-  void take(double value, double harmlessStress, Instance where, Station cut) {
+  void take(double value, double stress, Instance where, Station cut) {
     worst = value;
-    harmless = harmlessStress;
+    toBeat = stress;
     instance = where;
     station = cut;
   }

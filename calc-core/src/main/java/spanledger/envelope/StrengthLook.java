@@ -38,7 +38,7 @@ final class StrengthLook {
   /** The same where loads on the segment may bring more between the cuts: a parabola's shoulder. */
   private static final double NEAR_IF_LOADED = 0.93;
 
-  /** Walls that come less near than this to the worst need not be worked out. */
+  /** Walls under less than this part of the stress needed need not be worked out. */
   private static final double FAR = 0.5;
 
   private final Responses responses;
@@ -202,16 +202,16 @@ final class StrengthLook {
     check.rank(forces, 0);
     for (StrengthGoal goal : goals) {
       double ranking = check.ranked(goal.measure());
-      if (ranking < goal.harmless()) {
+      int m = goal.measure().ordinal();
+      if (goal.measure() == StrengthMeasure.WALL && ranking < FAR * goal.toBeat()) {
         continue;
       }
       double value = check.quick(goal.measure());
-      int m = goal.measure().ordinal();
       greatest[m] = Math.max(greatest[m], value);
       if (value > goal.worst() && goal.covers(combination)) {
         goal.take(
             value,
-            check.harmless(goal.measure(), ranking, FAR * value),
+            check.needed(goal.measure(), value),
             new Instance(combination, pattern(combination, acts), standing),
             new Station(grid.segment(), side == Side.AFTER ? x + JUST_PAST : x));
       }
@@ -283,8 +283,18 @@ final class StrengthLook {
 
   /** The same for one measure, after the greatest forces were ranked. */
   private boolean mayComeNear(Combination combination, StrengthMeasure measure, double near) {
-    return check.bound(measure, check.ranked(measure))
-        >= near * StrengthGoal.leastWorst(goals, measure, combination);
+    double ranking = check.ranked(measure);
+    for (StrengthGoal goal : goals) {
+      if (goal.measure() == measure
+          && goal.covers(combination)
+          && (measure == StrengthMeasure.WALL
+              // Walls grow with the root of the stress at least.
+              ? ranking >= near * near * goal.toBeat() && check.most(measure) >= near * goal.worst()
+              : ranking >= near * goal.toBeat())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The state of a finding, all that acts in it. */

@@ -1,6 +1,8 @@
 package spanledger.envelope;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import spanledger.analysis.SegmentInfluence;
 import spanledger.analysis.SegmentModel;
 import spanledger.frame.Segment;
@@ -13,6 +15,27 @@ final class StretchEffect implements SegmentGrid.Reach {
   private final double[] startForces = new double[Quartic.SAMPLES * FORCES];
   private final double[] high = new double[2 * FORCES];
   private final double[] low = new double[2 * FORCES];
+
+  private final List<SegmentGrid.Reach> points = new ArrayList<>(Quartic.SAMPLES);
+
+  /** The forces of one control point: with those of the others, they enclose all that can be. */
+  private static final class Point implements SegmentGrid.Reach {
+    private final double[] ends;
+
+    Point(double[] ends) {
+      this.ends = ends;
+    }
+
+    @Override
+    public double high(double share, int force) {
+      return ends[force] + share * (ends[FORCES + force] - ends[force]);
+    }
+
+    @Override
+    public double low(double share, int force) {
+      return high(share, force);
+    }
+  }
 
   StretchEffect(Stretch stretch, SegmentModel model) {
     Segment segment = model.segment();
@@ -27,14 +50,22 @@ final class StretchEffect implements SegmentGrid.Reach {
     Arrays.fill(low, Double.POSITIVE_INFINITY);
     double[] forces = new double[FORCES];
     for (int j = 0; j < Quartic.SAMPLES; j++) {
+      double[] ends = new double[2 * FORCES];
+      points.add(new Point(ends));
       for (int end = 0; end < 2; end++) {
         model.cutForces(end * model.length(), control, FORCES * j, forces);
+        System.arraycopy(forces, 0, ends, FORCES * end, FORCES);
         for (int k = 0; k < FORCES; k++) {
           high[FORCES * end + k] = Math.max(high[FORCES * end + k], forces[k]);
           low[FORCES * end + k] = Math.min(low[FORCES * end + k], forces[k]);
         }
       }
     }
+  }
+
+  /** The control points of its internal forces. */
+  List<SegmentGrid.Reach> controlPoints() {
+    return points;
   }
 
   /**

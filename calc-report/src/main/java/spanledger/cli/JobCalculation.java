@@ -89,6 +89,7 @@ final class JobCalculation implements JobRunner {
               job.surfaces(),
               job.rails(),
               job.userCases(),
+              job.trains(),
               job.rules(),
               job.combinations());
       analysis = new FrameAnalysis(job.frame());

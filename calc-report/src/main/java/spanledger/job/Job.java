@@ -3,6 +3,7 @@ package spanledger.job;
 import java.util.List;
 import java.util.Optional;
 import spanledger.action.CombinationSet;
+import spanledger.action.LoadTrain;
 import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.action.Surface;
@@ -21,6 +22,7 @@ import spanledger.memberdesign.MemberDesign;
  * @param surfaces the floors
  * @param rails the rails of the guardrails
  * @param userCases the load cases given in the job
+ * @param trains rows of loads that may stand anywhere along some members
  * @param assembly the description of which the frame came, if it was described and not only typed
  * @param memberDesign by which code members are checked, if the job says so
  * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
@@ -38,6 +40,7 @@ public record Job(
     List<Surface> surfaces,
     List<Rail> rails,
     List<UserCase> userCases,
+    List<LoadTrain> trains,
     Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
     int placesPerSegment,
@@ -49,5 +52,6 @@ public record Job(
     surfaces = List.copyOf(surfaces);
     rails = List.copyOf(rails);
     userCases = List.copyOf(userCases);
+    trains = List.copyOf(trains);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import spanledger.action.CombinationSet;
+import spanledger.action.LoadTrain;
 import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.action.Surface;
@@ -78,12 +79,20 @@ final class JobDecoder {
     Optional<Located> memberChecks = fields.find("memberChecks");
     Optional<MemberDesign> design =
         memberChecks.flatMap(new MemberChecksDecoder(reading, structure, tables.codes())::decode);
-    int places = fields.find("movingLoads").map(this::places).orElse(USUAL_PLACES);
     AnalysisOptions analysis =
         fields
             .find("analysis")
             .map(new AnalysisDecoder(reading)::decode)
             .orElse(AnalysisOptions.USUAL);
+    Optional<Fields> moving =
+        fields.find("movingLoads").flatMap(m -> reading.fields("movingLoads", m));
+    int places =
+        moving.flatMap(m -> m.find("placesPerSegment")).flatMap(this::count).orElse(USUAL_PLACES);
+    Names<LoadTrain> trains =
+        moving
+            .flatMap(m -> m.find("trains"))
+            .map(new TrainDecoder(reading, structure.members(), frame)::decode)
+            .orElseGet(() -> new Names<>(reading, "train"));
     new WholeChecks(reading, structure, surfaces, rails).run(fields.object(), frame, checks);
     if (title.isEmpty()
         || rules.isEmpty()
@@ -92,12 +101,16 @@ final class JobDecoder {
         || !surfaces.areAllSound()
         || !rails.areAllSound()
         || !userCases.areAllSound()
+        || !trains.areAllSound()
         || design.isPresent() != memberChecks.isPresent()) {
       return Optional.empty();
     }
     RuleSet effective = rules.get();
     for (FigureOverride override : overrides) {
       effective = effective.with(override.given());
+    }
+    for (LoadTrain train : trains.usable()) {
+      effective = effective.with(train.force());
     }
     return Optional.of(
         new Job(
@@ -109,6 +122,7 @@ final class JobDecoder {
             surfaces.usable(),
             rails.usable(),
             userCases.usable(),
+            trains.usable(),
             structure.assembly().built(),
             design,
             places,
@@ -120,14 +134,6 @@ final class JobDecoder {
   private <T> Names<T> named(
       Fields fields, String key, String kind, Function<Located, Names<T>> decoder) {
     return fields.find(key).map(decoder).orElseGet(() -> new Names<>(reading, kind));
-  }
-
-  private int places(Located movingLoads) {
-    return reading
-        .fields("movingLoads", movingLoads)
-        .flatMap(fields -> fields.require("placesPerSegment"))
-        .flatMap(this::count)
-        .orElse(USUAL_PLACES);
   }
 
   /** A whole number; the schema reports anything else. */

@@ -1,7 +1,9 @@
 package spanledger.job;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import spanledger.action.FloorBays;
 import spanledger.action.Surface;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
@@ -13,6 +15,9 @@ import spanledger.quantity.Dimension;
 
 /** Decodes the floors. */
 final class SurfaceDecoder {
+
+  private static final Map<String, FloorBays> BAYS =
+      Map.of("spans", FloorBays.SPANS, "strips", FloorBays.STRIPS, "whole", FloorBays.WHOLE);
 
   private final Reading reading;
   private final Values values;
@@ -52,6 +57,8 @@ final class SurfaceDecoder {
             .find("finishes")
             .map(weight -> values.notNegative(weight, Dimension.STRESS))
             .orElse(Optional.of(0.0));
+    Optional<FloorBays> bays =
+        fields.find("bays").map(b -> values.word(b, BAYS)).orElse(Optional.of(FloorBays.SPANS));
     if (corners.isEmpty() || corners.get().size() != 4) {
       return Optional.empty();
     }
@@ -65,7 +72,7 @@ final class SurfaceDecoder {
           "correct the corners or their order");
       return Optional.empty();
     }
-    if (carriedBy.isEmpty() || carriedBy.get().isEmpty() || finishes.isEmpty()) {
+    if (carriedBy.isEmpty() || carriedBy.get().isEmpty() || finishes.isEmpty() || bays.isEmpty()) {
       return Optional.empty();
     }
     boolean carried = true;
@@ -73,7 +80,7 @@ final class SurfaceDecoder {
       carried &= carries(carriedBy.get(), i, shape, memberNames.get(i));
     }
     return carried
-        ? Optional.of(new Surface(name, corners.get(), carriedBy.get(), finishes.get()))
+        ? Optional.of(new Surface(name, corners.get(), carriedBy.get(), finishes.get(), bays.get()))
         : Optional.empty();
   }
 

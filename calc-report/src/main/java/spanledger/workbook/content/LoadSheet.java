@@ -11,6 +11,7 @@ import spanledger.action.AreaLoadShare;
 import spanledger.action.DeckStrip;
 import spanledger.action.LoadAxes;
 import spanledger.action.LoadOrigin;
+import spanledger.action.PatchLoad;
 import spanledger.action.RuleSet;
 import spanledger.action.SegmentLoad;
 import spanledger.action.SelfWeight;
@@ -38,6 +39,8 @@ final class LoadSheet {
   private static final Source WHOLE = Source.declared("start of the segment");
   private static final Source EXTENT =
       Source.derived("Extent of the floor over the segment, from the nodes");
+  private static final Source SHORT_PATH =
+      Source.derived("Length of a path that is shorter than the patch");
   private static final String FOUND = "place found by search";
 
   /** A load with the case it belongs to. */
@@ -50,6 +53,7 @@ final class LoadSheet {
   private final FigureSheet figures;
   private final Map<Integer, NumberAt> ownWeights = new LinkedHashMap<>();
   private final Map<LoadOrigin.AreaShare, NumberAt> areaShares = new LinkedHashMap<>();
+  private final Map<LoadOrigin.Patch, NumberAt> patches = new LinkedHashMap<>();
   private final Map<String, NumberAt> givenSizes = new LinkedHashMap<>();
   private final IdentityHashMap<SegmentLoad, LoadCells> cells = new IdentityHashMap<>();
 
@@ -84,6 +88,7 @@ final class LoadSheet {
     }
     loads.writeOwnWeights();
     loads.writeAreaShares(all);
+    loads.writePatches(all);
     loads.writeGivenSizes(all);
     loads.writeLoads(all);
     return loads;
@@ -137,6 +142,41 @@ final class LoadSheet {
                 rows));
     for (int i = 0; i < shares.size(); i++) {
       areaShares.put(shares.get(i), table.number(i, "q"));
+    }
+  }
+
+  /** Forces spread over a length, as line loads. */
+  private void writePatches(List<Owned> all) {
+    List<LoadOrigin.Patch> distinct = new ArrayList<>();
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (Owned owned : all) {
+      if (owned.load().origin() instanceof LoadOrigin.Patch patch && !distinct.contains(patch)) {
+        distinct.add(patch);
+        boolean whole =
+            figures.ids().contains(RuleSet.FLOOR_POINT_PATCH)
+                && figures.number(RuleSet.FLOOR_POINT_PATCH).value() == patch.length();
+        rows.add(
+            new ProcedureTable.Row(
+                List.of(patch.what()),
+                List.of(
+                    InputCell.shown(figures.number(patch.what())),
+                    whole
+                        ? InputCell.shown(figures.number(RuleSet.FLOOR_POINT_PATCH))
+                        : InputCell.literal(patch.length(), SHORT_PATH))));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    ProcedureCells table =
+        sheet.add(
+            new ProcedureTable(
+                "Forces on patches",
+                PatchLoad.PROCEDURE.compile(),
+                List.of(new ProcedureTable.Label("figure", 22)),
+                rows));
+    for (int i = 0; i < distinct.size(); i++) {
+      patches.put(distinct.get(i), table.number(i, "q"));
     }
   }
 
@@ -223,6 +263,13 @@ final class LoadSheet {
           moving ? InputCell.solved(point.at(), FOUND) : InputCell.literal(point.at(), JOB));
     }
     SegmentLoad.Distributed spread = (SegmentLoad.Distributed) owned.load();
+    if (owned.kept().words().startsWith("Moving")) {
+      return List.of(
+          size(spread, spread.intensityFrom()),
+          size(spread, spread.intensityTo()),
+          InputCell.solved(spread.from(), FOUND),
+          InputCell.solved(spread.to(), FOUND));
+    }
     boolean whole = spread.from() == 0 && spread.to() == spread.segment().length();
     Source extent = spread.origin() instanceof LoadOrigin.Given ? JOB : EXTENT;
     return List.of(
@@ -251,6 +298,9 @@ final class LoadSheet {
     }
     if (origin instanceof LoadOrigin.AreaShare share) {
       return Required.of(areaShares.get(share), "The share of an area load");
+    }
+    if (origin instanceof LoadOrigin.Patch patch) {
+      return Required.of(patches.get(patch), "The line load of a patch");
     }
     if (origin instanceof LoadOrigin.Given given && figures.ids().contains(given.what())) {
       return figures.number(given.what());
@@ -376,6 +426,8 @@ final class LoadSheet {
       return "area load on " + share.surface();
     } else if (origin instanceof LoadOrigin.Given given) {
       return given.what();
+    } else if (origin instanceof LoadOrigin.Patch patch) {
+      return patch.what() + " on its patch";
     }
     return "sway of " + words(((LoadOrigin.Notional) origin).vertical());
   }
