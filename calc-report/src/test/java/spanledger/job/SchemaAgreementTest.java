@@ -78,6 +78,7 @@ class SchemaAgreementTest {
         "/$defs/support/properties/type/enum | \"type\": \"fixed\" | \"type\": \"%s\"",
         "/$defs/publishedMaterial/properties/form/enum | \"form\": \"hollow-profile\" | \"form\": \"%s\"",
         "/$defs/ownMaterial/properties/bucklingClass/enum | \"bucklingClass\": \"A\" | \"bucklingClass\": \"%s\"",
+        "/$defs/surface/properties/bays/enum | \"bays\": \"strips\" | \"bays\": \"%s\"",
         "/$defs/rail/properties/kind/enum | \"kind\": \"top\" | \"kind\": \"%s\"",
         "/$defs/userCase/properties/category/enum | \"category\": \"wind\" | \"category\": \"%s\"",
         "/$defs/bucklingLength/properties/modes/items/enum | \"modes\": [\"flexural-y\"] | \"modes\": [\"%s\"]",
