@@ -3,6 +3,7 @@ package spanledger.state;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import spanledger.analysis.BarLoad;
 import spanledger.analysis.BeamColumnModel;
 import spanledger.analysis.BeamColumnResponse;
 import spanledger.analysis.Reaction;
@@ -158,6 +159,23 @@ public final class StateResult {
 
   double[] firstOrderForces() {
     return numbers.firstOrderForces;
+  }
+
+  /** All loads on a segment with their factors, in its axes; those on one stretch are added up. */
+  public List<BarLoad> loadsOn(Segment segment) {
+    StateLoads.Loaded loaded = loads.bySegment().get(segment.index());
+    return loaded == null ? List.of() : List.copyOf(loaded.loads());
+  }
+
+  /** The load moments of a segment, as in {@link SegmentModel#LOAD_MOMENTS}; a new array. */
+  public double[] loadMoments(Segment segment) {
+    StateLoads.Loaded loaded = loads.bySegment().get(segment.index());
+    return loaded == null ? new double[SegmentModel.LOAD_MOMENTS] : loaded.moments().clone();
+  }
+
+  /** All loads on nodes with their factors, six per node, N and N·mm, global axes; a new array. */
+  public double[] nodeLoads() {
+    return loads.onNodes().clone();
   }
 
   /** What the state does along a segment. */

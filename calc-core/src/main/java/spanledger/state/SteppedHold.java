@@ -70,7 +70,8 @@ abstract sealed class SteppedHold {
   }
 
   final HoldReport report() {
-    return new HoldReport(name(), condition(), movement(), force(), words(condition()));
+    return new HoldReport(
+        where(), name(), condition(), movement(), force(), holding(), origin(), words(condition()));
   }
 
   /** Sets the frame's stiffness to what it does now. */
@@ -82,6 +83,8 @@ abstract sealed class SteppedHold {
   abstract double movement();
 
   abstract double force();
+
+  abstract HoldReport.Where where();
 
   abstract String name();
 
@@ -130,6 +133,11 @@ abstract sealed class SteppedHold {
     @Override
     double force() {
       return force;
+    }
+
+    @Override
+    HoldReport.Where where() {
+      return new HoldReport.Where.OfSupport(support.node(), freedom);
     }
 
     @Override
@@ -187,6 +195,11 @@ abstract sealed class SteppedHold {
     }
 
     @Override
+    HoldReport.Where where() {
+      return new HoldReport.Where.OfJoint(segment, joint);
+    }
+
+    @Override
     String name() {
       String node = joint < 2 ? segment.first().name() : segment.second().name();
       return "joint of member "
@@ -239,6 +252,11 @@ abstract sealed class SteppedHold {
     @Override
     double force() {
       return force;
+    }
+
+    @Override
+    HoldReport.Where where() {
+      return new HoldReport.Where.OfAxis(segment);
     }
 
     @Override

@@ -190,6 +190,13 @@ def second_order():
                     start="X Y Z RX RY RZ"),
                [effect("M_y", 0, L ** 2 / 8 * chi / psi, 1, "N mm")], {"relative": 1e-6},
                "closed form; beyond the Euler load on pins rounding is enlarged")
+    for a, value, off in ((0.2, 0.0664, 0.006), (0.5, 0.1621, 0.03)):
+        f.case("large-movement-%g" % a, "Cantilever, tip load P L2/EI = %g: small-turn theory against the elastica" % a,
+               ("K. E. Bisshopp and D. C. Drucker, Q. Appl. Math. 3 (1945)", "deflection of the tip", MEM),
+               {"nodes": {"A": [0, 0, 0], "B": [L, 0, 0]}, "members": [{"name": "AB", "bar": "bar", "nodes": ["A", "B"]}],
+                "supports": {"A": "X Y Z RX RY RZ", "B": "Y RX RZ"}, "loads": [{"node": "B", "force": [0, 0, -a * EI / L ** 2]}]},
+               [movement("B", "Z", -value, L, "L")], {"relative": off},
+               "not an error of the solution: turns are taken as small, which costs this much")
     aisc()(f)
     portals(f)
     f.write()
