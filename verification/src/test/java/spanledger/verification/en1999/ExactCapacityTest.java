@@ -88,7 +88,7 @@ class ExactCapacityTest {
     double[] s = sizes(60, 60, 4, 4);
     FibreSection fibres = fibres("tube", s, Axis.Y, strength, exponent);
     double inertia = (60 * Math.pow(60, 3) - 52 * Math.pow(52, 3)) / 12;
-    double length = slenderness * Math.PI * Math.sqrt(E * inertia / (fibres.squash()));
+    double length = slenderness * Math.PI * Math.sqrt(E * inertia / fibres.squash());
 
     double exact = new ElasticPlasticStrut(fibres, length, length / 1000, 0).capacity();
     double code = code("tube", s, Axis.Y, strength, bucklingClass, length, 0);
