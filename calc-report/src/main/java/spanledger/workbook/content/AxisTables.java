@@ -51,6 +51,7 @@ final class AxisTables {
 
   private AxisTables(LedgerSheet sheet, VertexTable vertices, BoundaryTables boundary, Axis axis) {
     String name = "axis " + axis.name();
+    sheet.nextTableFollowsOn();
     ProcedureCells distances = distances(sheet, vertices, axis);
     tables.add(distances);
     Optional<ProcedureCells> reaches = reaches(sheet, vertices, boundary, axis);

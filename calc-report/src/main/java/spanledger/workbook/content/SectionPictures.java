@@ -10,8 +10,8 @@ import spanledger.workbook.layout.LedgerSheet;
 /** The pictures of a section, below each other. */
 final class SectionPictures {
 
-  /** In characters of ordinary text: as wide as a printed page. */
-  private static final int WIDTH = 120;
+  /** In characters of ordinary text: a picture and the title fit a printed page. */
+  private static final int WIDTH = 102;
 
   /** Dots per unit: sharp when printed. */
   private static final double DOTS = 2;

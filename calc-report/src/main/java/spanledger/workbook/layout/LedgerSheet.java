@@ -146,6 +146,10 @@ public final class LedgerSheet {
     pictures.forEach(picture -> picture.place(sheet, columns));
     judgements.mark(sheet);
     int lastRow = Math.max(cells.lastRow(), next - 1);
-    page.apply(sheet, identity, columns, Math.max(lastRow, 0), Math.max(cells.lastColumn(), 0));
+    int lastColumn = Math.max(cells.lastColumn(), 0);
+    for (Picture picture : pictures) {
+      lastColumn = Math.max(lastColumn, picture.lastColumn(columns));
+    }
+    page.apply(sheet, identity, columns, Math.max(lastRow, 0), lastColumn);
   }
 }

@@ -42,12 +42,22 @@ final class Picture {
     return height / PIXELS_PER_ROW + 1;
   }
 
-  void place(XSSFSheet sheet, ColumnWidths columns) {
+  /** The last column that the picture covers. */
+  int lastColumn(ColumnWidths columns) {
     int column = 0;
     int left = width;
     while (left > columns.of(column) * PIXELS_PER_CHARACTER) {
       left -= columns.of(column) * PIXELS_PER_CHARACTER;
       column++;
+    }
+    return column;
+  }
+
+  void place(XSSFSheet sheet, ColumnWidths columns) {
+    int column = lastColumn(columns);
+    int left = width;
+    for (int before = 0; before < column; before++) {
+      left -= columns.of(before) * PIXELS_PER_CHARACTER;
     }
     XSSFClientAnchor anchor =
         new XSSFClientAnchor(
