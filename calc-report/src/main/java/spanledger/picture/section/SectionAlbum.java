@@ -7,20 +7,26 @@ import spanledger.picture.Lettering;
 import spanledger.section.SectionStudy;
 import spanledger.section.outline.Outline;
 
-/** All pictures of a section. */
+/** The pictures of a section. */
 public final class SectionAlbum {
 
   private SectionAlbum() {}
 
+  /** The pictures of the shape alone: its dimensions and its plates. */
+  public static Map<String, Drawing> ofShape(SectionStudy study, String name, Lettering lettering) {
+    Map<String, Drawing> album = new LinkedHashMap<>();
+    album.put("outline", OutlinePicture.of(study, name, lettering));
+    album.put("plates", PlatePicture.of(study, name, lettering));
+    return album;
+  }
+
   /**
-   * The pictures by their short names, which serve as file names, in the order of reading.
+   * All pictures by their short names, which serve as file names, in the order of reading.
    *
    * @param name what the section is called
    */
   public static Map<String, Drawing> of(SectionStudy study, String name, Lettering lettering) {
-    Map<String, Drawing> album = new LinkedHashMap<>();
-    album.put("outline", OutlinePicture.of(study, name, lettering));
-    album.put("plates", PlatePicture.of(study, name, lettering));
+    Map<String, Drawing> album = ofShape(study, name, lettering);
     Outline outline = study.parts().get(0);
     study
         .field()

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import spanledger.picture.Lettering;
+import spanledger.picture.section.SectionAlbum;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Procedure;
 import spanledger.provenance.Source;
@@ -60,8 +61,8 @@ final class OutlineSheets {
    * @param prefix before their names, to tell sections apart; may be empty
    * @param name of the section
    * @param source of the outline
-   * @param allAxes whether bending about the axes of the outline is shown beside that about the
-   *     principal axes
+   * @param inFull whether bending about the axes of the outline is shown beside that about the
+   *     principal axes, and all pictures
    */
   OutlineSheets(
       LedgerWorkbook workbook,
@@ -69,7 +70,7 @@ final class OutlineSheets {
       String name,
       OutlineShape shape,
       Source source,
-      boolean allAxes,
+      boolean inFull,
       Lettering lettering) {
     outline = shape.outline();
     SectionStudy study = SectionStudy.of(shape);
@@ -97,7 +98,7 @@ final class OutlineSheets {
                 List.of(
                     InputCell.solved(shape.field().torsion().lowerBound(), label),
                     InputCell.solved(shape.field().torsion().upperBound(), label))));
-    writeBending(workbook, prefix, name, allAxes);
+    writeBending(workbook, prefix, name, inFull);
     LedgerSheet walls = workbook.sheet(prefix + "Plates");
     walls.title("Plates of " + name, "Plates for local buckling, and what someone has to look at.");
     plates = PlateTable.write(walls, study, source);
@@ -110,7 +111,13 @@ final class OutlineSheets {
         "Torsion, warping and shear, each value with mesh and error; the torsion constant stands on"
             + " Axes and torsion.");
     field = FieldTable.write(mesh, shape.field(), plane.centroid(), nearest);
-    SectionPictures.write(workbook.sheet(prefix + "Pictures"), study, name, lettering);
+    SectionPictures.write(
+        workbook.sheet(prefix + "Pictures"),
+        inFull
+            ? SectionAlbum.of(study, name, lettering)
+            : SectionAlbum.ofShape(study, name, lettering),
+        name,
+        lettering);
   }
 
   private static Map<String, String> sums() {
@@ -157,13 +164,13 @@ final class OutlineSheets {
     return new Sums(formulaSheet).plus(axes.number(axis + "_c")).plus(vertices.origin(axis)).cell();
   }
 
-  private void writeBending(LedgerWorkbook workbook, String prefix, String name, boolean allAxes) {
+  private void writeBending(LedgerWorkbook workbook, String prefix, String name, boolean inFull) {
     double major = plane.majorAngle();
     boolean straight =
         Math.abs(major) < SAME_AXIS || Math.abs(Math.abs(major) - Math.PI / 2) < SAME_AXIS;
     String angle = axes.number("α_1").at().absolute();
     Map<String, Angle> angles = new LinkedHashMap<>();
-    if (allAxes || straight) {
+    if (inFull || straight) {
       angles.put("y", new Angle("0", 0, plane.y()));
       angles.put("z", new Angle("PI()/2", Math.PI / 2, plane.z()));
     }

@@ -1,10 +1,9 @@
 package spanledger.workbook.content;
 
+import java.util.Map;
 import spanledger.picture.Drawing;
 import spanledger.picture.Lettering;
 import spanledger.picture.PngFile;
-import spanledger.picture.section.SectionAlbum;
-import spanledger.section.SectionStudy;
 import spanledger.workbook.layout.LedgerSheet;
 
 /** The pictures of a section, below each other. */
@@ -18,10 +17,16 @@ final class SectionPictures {
 
   private SectionPictures() {}
 
-  static void write(LedgerSheet sheet, SectionStudy study, String name, Lettering lettering) {
+  /**
+   * Writes them.
+   *
+   * @param pictures by their short names, in order
+   */
+  static void write(
+      LedgerSheet sheet, Map<String, Drawing> pictures, String name, Lettering lettering) {
     sheet.title("Pictures of " + name, "Drawn from the same numbers as the other sheets.");
     boolean first = true;
-    for (Drawing drawing : SectionAlbum.of(study, name, lettering).values()) {
+    for (Drawing drawing : pictures.values()) {
       if (!first) {
         sheet.pageBreak();
       }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import spanledger.frame.Member;
 import spanledger.job.Job;
 import spanledger.material.Alloy;
@@ -39,6 +40,7 @@ final class SectionSheet {
   private final Map<String, Place> sections = new HashMap<>();
   private final Map<Alloy, Integer> alloyRows = new LinkedHashMap<>();
   private final List<OutlineSheets> outlines = new ArrayList<>();
+  private @Nullable Lettering lettering;
   private DataCells alloys;
 
   private SectionSheet(LedgerWorkbook workbook, Job job) {
@@ -94,7 +96,7 @@ final class SectionSheet {
               shape,
               shape.source(),
               false,
-              Lettering.read());
+              lettering());
       outlines.add(sheets);
       return Inputs.of(shape.compiled(), sheets::input);
     }
@@ -183,6 +185,16 @@ final class SectionSheet {
     Set<ProcedureCells> tables = new java.util.LinkedHashSet<>();
     sections.values().forEach(p -> tables.add(p.table()));
     return tables;
+  }
+
+  /** Read once, and only for jobs that have outlines. */
+  private Lettering lettering() {
+    Lettering known = lettering;
+    if (known == null) {
+      known = Lettering.read();
+      lettering = known;
+    }
+    return known;
   }
 
   /** The procedures on the sheets of outlines. */
