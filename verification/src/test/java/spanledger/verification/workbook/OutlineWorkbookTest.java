@@ -20,6 +20,9 @@ class OutlineWorkbookTest {
       Path.of(System.getProperty("spanledger.root", ".."))
           .resolve("docs/examples/walkway-of-extrusions.json");
 
+  /** Sheets that work out an outline begin with S1, S2, ... */
+  private static final String OUTLINE_SHEET = "(?s)S\\d+ .*";
+
   @TempDir static Path folder;
   private static Book book;
 
@@ -45,10 +48,16 @@ class OutlineWorkbookTest {
     Path stripped = folder.resolve("stripped.xlsx");
     int formulas = CachedValues.strip(folder.resolve("workbook.xlsx"), stripped);
 
-    Recalculation recalculation = new Recalculation(book, Book.read(engine.recalculate(stripped)));
+    Book theirs = Book.read(engine.recalculate(stripped));
+    Recalculation all = new Recalculation(book, theirs);
+    // Sums over vertices that are zero but for rounding have a measure of their own.
+    OutlineRecalculation outlines =
+        new OutlineRecalculation(book, theirs, sheet -> sheet.matches(OUTLINE_SHEET));
 
-    assertThat(recalculation.disagreements()).isEmpty();
-    assertThat(recalculation.compared()).isEqualTo(formulas);
+    assertThat(all.disagreements()).allMatch(words -> words.matches(OUTLINE_SHEET));
+    assertThat(all.compared()).isEqualTo(formulas);
+    assertThat(outlines.disagreements()).isEmpty();
+    assertThat(outlines.compared()).isGreaterThan(1000);
   }
 
   @Test
