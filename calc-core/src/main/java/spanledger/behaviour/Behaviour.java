@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spanledger.envelope.Instance;
+import spanledger.vibration.Vibration;
 
 /** How the frame behaves under every combination that was looked at as a state. Immutable. */
 public final class Behaviour {
@@ -13,17 +14,20 @@ public final class Behaviour {
   private final SecondOrder secondOrder;
   private final double limit;
   private final boolean linear;
+  private final Optional<Vibration> vibration;
   private final Map<String, CombinationBehaviour> byWords = new HashMap<>();
 
   Behaviour(
       List<CombinationBehaviour> combinations,
       SecondOrder secondOrder,
       double limit,
-      boolean linear) {
+      boolean linear,
+      Optional<Vibration> vibration) {
     this.combinations = List.copyOf(combinations);
     this.secondOrder = secondOrder;
     this.limit = limit;
     this.linear = linear;
+    this.vibration = vibration;
     combinations.forEach(c -> byWords.put(c.instance().words(), c));
   }
 
@@ -45,6 +49,11 @@ public final class Behaviour {
   /** Whether every joint and support is linear. */
   public boolean isLinear() {
     return linear;
+  }
+
+  /** How it vibrates; empty if nothing weighs on it. */
+  public Optional<Vibration> vibration() {
+    return vibration;
   }
 
   /** The behaviour under an instance, if it was looked at. */

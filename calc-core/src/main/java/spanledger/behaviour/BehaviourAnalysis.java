@@ -34,6 +34,7 @@ public final class BehaviourAnalysis {
   /** Where a rule set does not say from when first order suffices, it never does. */
   private static final double NEVER_ENOUGH = Double.POSITIVE_INFINITY;
 
+  private final RuleSet rules;
   private final boolean linear;
   private final double limit;
   private final SecondOrder choice;
@@ -49,6 +50,7 @@ public final class BehaviourAnalysis {
   public BehaviourAnalysis(FrameAnalysis analysis, RuleSet rules, SecondOrder choice) {
     this.linear = analysis.frame().isLinear();
     this.choice = choice;
+    this.rules = rules;
     this.limit = rules.find(RuleSet.CRITICAL_FACTOR).map(f -> f.value()).orElse(NEVER_ENOUGH);
     firstOrder = new StateAnalysis(new FrameStiffness(analysis), StateOptions.FIRST_ORDER);
     secondOrder = new StateAnalysis(new FrameStiffness(analysis), StateOptions.SECOND_ORDER);
@@ -60,7 +62,8 @@ public final class BehaviourAnalysis {
     for (Instance instance : instances(actions, findings)) {
       all.add(behaviour(instance));
     }
-    return new Behaviour(all, choice, limit, linear);
+    return new Behaviour(
+        all, choice, limit, linear, FrameVibration.of(firstOrder.frame(), actions, rules));
   }
 
   private static Collection<Instance> instances(Actions actions, Findings findings) {

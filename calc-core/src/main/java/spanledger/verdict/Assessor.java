@@ -101,6 +101,7 @@ public final class Assessor {
     verdicts.addAll(new SupportVerdicts().of(findings, combinations));
     geometry.ifPresent(sizes -> verdicts.addAll(GeometryVerdicts.of(sizes)));
     verdicts.addAll(new StabilityVerdicts(behaviour).verdicts());
+    verdicts.addAll(new VibrationVerdicts(rules).of(behaviour.vibration()));
     verdicts.addAll(NotCovered.verdicts(findings, geometry.isPresent(), members.isPresent()));
     return new Assessment(
         analysis.frame(), actions, findings, behaviour, members, search.proof(), verdicts);

@@ -7,6 +7,7 @@ public enum CheckGroup {
   MEMBER_DEFLECTION("Member deflection"),
   GUARDRAIL("Guardrail"),
   STABILITY("Sway and stability"),
+  VIBRATION("Vibration"),
   SUPPORT("Supports"),
   GEOMETRY("Geometry"),
   OUTSIDE("Not covered");

@@ -120,7 +120,11 @@ public final class TextSummary {
         .governing()
         .map(g -> g.instance().words() + "; cut at " + g.station().words())
         .orElseGet(
-            () -> verdict.instance().map(i -> i.words() + "; " + verdict.remark()).orElse(""));
+            () ->
+                verdict
+                    .instance()
+                    .map(i -> i.words() + "; " + verdict.remark())
+                    .orElse(verdict.remark()));
   }
 
   private static void demands(StringBuilder text, Assessment assessment) {

@@ -59,7 +59,7 @@ final class BasisSheet {
   private static final List<String> ASSUMPTIONS =
       List.of(
           "Core units throughout: N, mm, MPa, rad, kg. Global axes: X and Y level, Z up.",
-          "First-order linear analysis of straight members that deform in bending, shear, torsion and"
+          "Members are judged by first-order linear analysis of straight members that deform in bending, shear, torsion and"
               + " along their axis; shear centre and centroid taken to coincide; no warping.",
           "Deck panels span simply from member to member; overhangs by the lever rule.",
           "Imposed area load acts on all floors, on each alone, and on each two neighbours. Point loads"

@@ -70,6 +70,11 @@ public final class JobSheets {
             workbook, job, findings.deflections(), cuts, segments, sums, movements, nodes, figures);
     GuardrailSheet.write(workbook, findings.strength(), cuts);
     StabilitySheet stability = StabilitySheet.write(workbook, job, behaviour, figures);
+    Optional<StateSheets> states =
+        StateSheets.write(
+            workbook, behaviour, kept, segments, nodes, combinations, loads, sums, onNodes);
+    VibrationSheet vibration =
+        VibrationSheet.write(workbook, job, behaviour.vibration(), assessment.verdicts(), figures);
     Optional<ModeSheet> mode =
         nearest
             .filter(n -> n.critical().isPresent() && !n.byState())
@@ -96,7 +101,9 @@ public final class JobSheets {
         byCode,
         deflection,
         stability,
+        vibration,
         mode,
+        states,
         balance,
         geometry.judged());
     Cut worst = worst(findings);

@@ -26,6 +26,7 @@ final class SheetNames {
   static final String DEFLECTION = "Deflection";
   static final String GUARDRAIL = "Guardrail";
   static final String STABILITY = "Stability";
+  static final String VIBRATION = "Vibration";
   static final String SUPPORTS = "Support reactions";
   static final String GEOMETRY = "Geometry";
   static final String PIECES = "Pieces";

@@ -42,17 +42,22 @@ final class SummarySheet {
       MemberCodeSheets byCode,
       DeflectionSheet deflection,
       StabilitySheet stability,
+      VibrationSheet vibration,
       Optional<ModeSheet> mode,
+      Optional<StateSheets> states,
       BalanceSheet balance,
       List<GeometrySheet.Judged> geometry) {
     LedgerSheet sheet = workbook.sheet(SheetNames.SUMMARY);
     sheet.title("Summary", "Every check with its live result. What is not checked stands first.");
     writeOpen(sheet, assessment);
-    writeProof(sheet, balance, mode);
+    writeProof(sheet, balance, mode, states);
     for (CheckGroup group : CheckGroup.values()) {
       writeGroup(sheet, group, assessment, shown, strength, byCode, deflection);
       if (group == CheckGroup.STABILITY) {
         writeFrame(sheet, assessment, stability);
+      }
+      if (group == CheckGroup.VIBRATION) {
+        writeVibration(sheet, assessment, vibration);
       }
     }
     writeGeometry(sheet, geometry);
@@ -84,7 +89,10 @@ final class SummarySheet {
   }
 
   private static void writeProof(
-      LedgerSheet sheet, BalanceSheet balance, Optional<ModeSheet> mode) {
+      LedgerSheet sheet,
+      BalanceSheet balance,
+      Optional<ModeSheet> mode,
+      Optional<StateSheets> states) {
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (int row = 0; row < PROOFS.size(); row++) {
       rows.add(
@@ -107,6 +115,18 @@ final class SummarySheet {
                     LedgerCell.linked(m.leftOver(row)),
                     new LedgerCell.LiveText(
                         m.verdict(row).from(sheet.name()), Outcome.BALANCED.words())));
+          }
+        });
+    states.ifPresent(
+        s -> {
+          for (int row = 0; row < PROOFS.size(); row++) {
+            rows.add(
+                List.of(
+                    LedgerCell.text(PROOFS.get(row)),
+                    LedgerCell.text("all nodes and states"),
+                    LedgerCell.linked(s.leftOver(row)),
+                    new LedgerCell.LiveText(
+                        s.verdict(row).from(sheet.name()), Outcome.BALANCED.words())));
           }
         });
     sheet.add(
@@ -217,6 +237,39 @@ final class SummarySheet {
                   Column.number(USED, "1 over the critical load factor", Dimension.NONE),
                   Column.text(VERDICT, 16),
                   Column.wrapped("why", 34)),
+              rows));
+    }
+  }
+
+  private static void writeVibration(
+      LedgerSheet sheet, Assessment assessment, VibrationSheet vibration) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (Verdict verdict : assessment.verdicts()) {
+      if (verdict.group() == CheckGroup.VIBRATION) {
+        vibration
+            .used(verdict.check())
+            .ifPresent(
+                used ->
+                    rows.add(
+                        List.of(
+                            LedgerCell.text(verdict.check()),
+                            LedgerCell.text(verdict.subject()),
+                            LedgerCell.linked(used),
+                            LedgerCell.judged(
+                                "{" + USED + "}<=1", used.value() <= 1, Outcome.PASS, Outcome.FAIL),
+                            LedgerCell.text(verdict.remark()))));
+      }
+    }
+    if (!rows.isEmpty()) {
+      sheet.add(
+          new DataTable(
+              CheckGroup.VIBRATION.words(),
+              List.of(
+                  Column.text("check", 34),
+                  Column.text("on", 22),
+                  Column.number(USED, "limit per frequency", Dimension.NONE),
+                  Column.text(VERDICT, 16),
+                  Column.wrapped("how it moves", 34)),
               rows));
     }
   }
