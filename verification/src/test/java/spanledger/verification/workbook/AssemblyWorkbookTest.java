@@ -1,0 +1,88 @@
+package spanledger.verification.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spanledger.cli.Main;
+import spanledger.verification.calc.CachedValues;
+import spanledger.verification.calc.CalcEngine;
+
+/** The files of a job that is described in the words of the trade: the maintenance stand. */
+class AssemblyWorkbookTest {
+
+  private static final Path JOB =
+      Path.of(System.getProperty("spanledger.root", ".."))
+          .resolve("docs/examples/packing-house-maintenance-stand.json");
+
+  @TempDir static Path folder;
+  private static Book book;
+
+  @BeforeAll
+  static void check() throws IOException {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int exit =
+        Main.run(
+            new PrintWriter(out),
+            new PrintWriter(err),
+            List.of("check", JOB.toString(), "--out", folder.toString()).toArray(String[]::new));
+    assertThat(exit).as(out.toString() + err).isEqualTo(1);
+    book = Book.read(folder.resolve("workbook.xlsx"));
+  }
+
+  @Test
+  void anotherProgramWorksOutTheSameInEveryFormulaCell() throws IOException {
+    CalcEngine engine = CalcEngine.required();
+    Path stripped = folder.resolve("stripped.xlsx");
+    int formulas = CachedValues.strip(folder.resolve("workbook.xlsx"), stripped);
+
+    Recalculation recalculation = new Recalculation(book, Book.read(engine.recalculate(stripped)));
+
+    assertThat(recalculation.disagreements()).isEmpty();
+    assertThat(recalculation.compared()).isEqualTo(formulas);
+  }
+
+  @Test
+  void everyNumberIsAFormulaOrSaysWhereItComesFrom() {
+    assertThat(new Origins(book).unexplained()).isEmpty();
+  }
+
+  @Test
+  void nothingFailsAndGeometryIsJudged() throws IOException {
+    JsonNode results = new ObjectMapper().readTree(folder.resolve("results.json").toFile());
+    long geometry = 0;
+    for (JsonNode verdict : results.path("verdicts")) {
+      assertThat(verdict.path("check").asText()).isNotEqualTo("geometry rules");
+      if (verdict.path("group").asText().equals("Geometry")) {
+        geometry++;
+      }
+    }
+
+    assertThat(results.at("/counts/failed").asInt()).as(results.toString()).isZero();
+    assertThat(geometry).isGreaterThan(20);
+  }
+
+  /** One line for each kind of piece; their masses add up to that of the structure. */
+  @Test
+  void thePiecesAreListed() throws IOException {
+    List<String> lines = Files.readAllLines(folder.resolve("parts.csv"));
+
+    assertThat(lines.get(0))
+        .isEqualTo("section,alloy,role,length_mm,count,mass_each_kg,mass_all_kg,members");
+    assertThat(lines).hasSizeGreaterThan(10);
+    double mass =
+        lines.stream().skip(1).mapToDouble(line -> Double.parseDouble(line.split(",")[6])).sum();
+    // A stand of 1.5 m2 of light tubes weighs tens of kilograms; common practice, no source.
+    assertThat(mass).isBetween(50.0, 300.0);
+  }
+}
