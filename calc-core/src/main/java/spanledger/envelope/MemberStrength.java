@@ -140,10 +140,15 @@ final class MemberStrength {
     MovingLoad load = combination.moving().orElseThrow().load();
     double factor = Math.abs(combination.factor(combination.moving().orElseThrow()));
     double[] fixed = new double[MEASURES];
-    for (SegmentGrid grid : grids) {
+    double[][] greatest = new double[grids.size()][6];
+    for (int s = 0; s < greatest.length; s++) {
+      SegmentGrid grid = grids.get(s);
       for (int cut = 0; cut < grid.cuts().length; cut++) {
         grid.sizes(cut, SegmentGrid.Reach.NONE, 0, sizes);
         rankInto(fixed);
+        for (int k = 0; k < sizes.length; k++) {
+          greatest[s][k] = Math.max(greatest[s][k], sizes[k]);
+        }
       }
     }
     for (Stretch stretch : responses.stretches(load)) {
@@ -151,28 +156,45 @@ final class MemberStrength {
       for (Segment segment : segments) {
         own |= stretch.touches(segment);
       }
-      double rank = Double.POSITIVE_INFINITY;
-      if (!own) {
-        double[] alone = new double[MEASURES];
-        for (StretchEffect effect : effects(stretch)) {
-          effect.sizes(sizes);
-          rankInto(alone);
-        }
-        rank = -1;
-        for (StrengthGoal goal : goals) {
-          int m = goal.measure().ordinal();
-          double stress = fixed[m] + factor * alone[m];
-          if (goal.covers(combination) && stress > goal.toBeat()) {
-            // Walls are bounded coarsely, which would upset the order.
-            boolean wall = goal.measure() == StrengthMeasure.WALL;
-            rank = Math.max(rank, wall ? 0 : check.bound(goal.measure(), stress));
-          }
-        }
-      }
+      double rank =
+          own
+              ? Double.POSITIVE_INFINITY
+              : rank(combination, effects(stretch), fixed, greatest, factor);
       if (rank >= 0) {
         candidates.add(new Candidate(combination, stretch, grids, rank));
       }
     }
+  }
+
+  /** The greatest utilisation that may beat a goal, 0 if only walls may, -1 if nothing may. */
+  private double rank(
+      Combination combination,
+      List<StretchEffect> stretch,
+      double[] fixed,
+      double[][] greatest,
+      double factor) {
+    double[] alone = new double[MEASURES];
+    double walls = 0;
+    for (int s = 0; s < greatest.length; s++) {
+      stretch.get(s).sizes(sizes);
+      rankInto(alone);
+      for (int k = 0; k < sizes.length; k++) {
+        sizes[k] = greatest[s][k] + factor * sizes[k];
+      }
+      check.rank(sizes, 0);
+      walls = Math.max(walls, check.most(StrengthMeasure.WALL));
+    }
+    double rank = -1;
+    for (StrengthGoal goal : goals) {
+      int m = goal.measure().ordinal();
+      boolean wall = goal.measure() == StrengthMeasure.WALL;
+      double bound = wall ? walls : check.bound(goal.measure(), fixed[m] + factor * alone[m]);
+      if (goal.covers(combination) && bound > goal.worst()) {
+        // Walls are bounded coarsely, which would upset the order.
+        rank = Math.max(rank, wall ? 0 : bound);
+      }
+    }
+    return rank;
   }
 
   private void rankInto(double[] greatest) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import spanledger.action.Combination;
 import spanledger.analysis.InternalForces;
 import spanledger.analysis.SegmentInfluence;
@@ -119,9 +120,14 @@ final class StrengthLook {
     if (only.isPresent()) {
       return stations;
     }
-    double[] all = Arrays.copyOf(stations, stations.length + grid.cuts().length);
-    System.arraycopy(grid.cuts(), 0, all, stations.length, grid.cuts().length);
-    return Arrays.stream(all).sorted().distinct().toArray();
+    DoubleStream all = DoubleStream.concat(Arrays.stream(stations), Arrays.stream(grid.cuts()));
+    for (SegmentResponse option : grid.options()) {
+      // Stresses may peak where a free part stands.
+      if (!option.isUnloaded()) {
+        all = DoubleStream.concat(all, Arrays.stream(option.breaks()));
+      }
+    }
+    return all.sorted().distinct().toArray();
   }
 
   /** The cuts at which a normal stress, a shear stress or both together may peak. */
