@@ -87,7 +87,8 @@ class MovingAndPatternedTest {
     double span = given.required("span").asDouble();
     return switch (kind) {
       case "train" ->
-          train(span, given.required("number").asInt(), span * given.required("spacing").asDouble());
+          train(
+              span, given.required("number").asInt(), span * given.required("spacing").asDouble());
       case "patch" -> patch(span, span * given.required("length").asDouble());
       case "pattern" -> pattern(given.required("spans").asInt(), span);
       default -> throw new IllegalArgumentException("Unknown kind " + kind);
@@ -141,8 +142,7 @@ class MovingAndPatternedTest {
       Map<String, Node> moved = new java.util.HashMap<>();
       for (Node node : line.nodes()) {
         Node copy =
-            new Node(
-                node.name() + "-" + beam, new Vector(node.place().x(), beam * WIDTH, 0));
+            new Node(node.name() + "-" + beam, new Vector(node.place().x(), beam * WIDTH, 0));
         moved.put(node.name(), copy);
         nodes.add(copy);
       }
@@ -154,7 +154,9 @@ class MovingAndPatternedTest {
                 member.nodes().stream().map(n -> moved.get(n.name())).toArray(Node[]::new)));
       }
       line.supports()
-          .forEach(s -> supports.add(Simple.bearing(Objects.requireNonNull(moved.get(s.node().name())))));
+          .forEach(
+              s ->
+                  supports.add(Simple.bearing(Objects.requireNonNull(moved.get(s.node().name())))));
     }
     Frame frame = new Frame(nodes, members, supports);
     List<Node> corners =

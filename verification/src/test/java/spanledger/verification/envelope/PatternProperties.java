@@ -128,8 +128,7 @@ class PatternProperties {
     }
     for (StrengthFinding finding : found.strength()) {
       if (finding.measure() != StrengthMeasure.WALL) {
-        double all =
-            worst.getOrDefault(finding.member().name() + finding.measure(), Double.NaN);
+        double all = worst.getOrDefault(finding.member().name() + finding.measure(), Double.NaN);
         // Point loads only, so stresses peak where loads stand; rounding of two ways to add up.
         assertThat(finding.governing().value())
             .as("%s %s", finding.member().name(), finding.measure())
@@ -140,8 +139,7 @@ class PatternProperties {
       if (finding.freedom() == Freedom.SHIFT_Z) {
         double extreme =
             cases.stream()
-                .mapToDouble(
-                    c -> solution.result(c).reaction(finding.support().node()).force().z())
+                .mapToDouble(c -> solution.result(c).reaction(finding.support().node()).force().z())
                 .reduce(finding.greatest() ? Math::max : Math::min)
                 .orElseThrow();
         assertThat(Math.abs(finding.value() - extreme)).isLessThan(1e-6);
@@ -157,7 +155,9 @@ class PatternProperties {
     Node e = new Node("e", new Vector(3900, 900, 0));
     List<Member> members =
         List.of(
-            member("leg-1", a, b), member("beam-1", b, c), member("beam-2", c, d),
+            member("leg-1", a, b),
+            member("beam-1", b, c),
+            member("beam-2", c, d),
             member("leg-2", d, e));
     List<Support> supports =
         List.of(
