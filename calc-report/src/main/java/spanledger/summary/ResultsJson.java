@@ -6,11 +6,14 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import spanledger.behaviour.CombinationBehaviour;
 import spanledger.envelope.Governing;
 import spanledger.envelope.Instance;
+import spanledger.state.Condition;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.Status;
 import spanledger.verdict.Verdict;
+import spanledger.vibration.VibrationMode;
 
 /** The results for other programs, documented in docs/results-file.md. Core units throughout. */
 public final class ResultsJson {
@@ -53,6 +56,10 @@ public final class ResultsJson {
     proof.put("casesSolved", assessment.proof().cases());
     proof.put("freedoms", assessment.proof().freedoms());
     proof.put("worstResidualPerLoad", assessment.proof().worstResidual());
+    ArrayNode states = root.putArray("states");
+    assessment.behaviour().combinations().forEach(c -> states.add(state(c)));
+    ArrayNode modes = root.putArray("vibration");
+    assessment.behaviour().vibration().ifPresent(v -> v.modes().forEach(m -> modes.add(mode(m))));
     ArrayNode verdicts = root.putArray("verdicts");
     assessment.verdicts().forEach(v -> verdicts.add(verdict(v)));
     try {
@@ -64,6 +71,32 @@ public final class ResultsJson {
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("A tree of plain nodes can always be written.", e);
     }
+  }
+
+  private static ObjectNode state(CombinationBehaviour one) {
+    ObjectNode node = NODES.objectNode();
+    instance(node, one.instance());
+    one.critical()
+        .filter(c -> c.buckles())
+        .ifPresent(
+            c -> {
+              node.put("criticalFactor", c.factor());
+              node.put("mode", c.mode().words());
+            });
+    node.put("secondOrder", one.secondOrder().isPresent());
+    one.failure().ifPresent(words -> node.put("failure", words));
+    ArrayNode holds = node.putArray("holds");
+    one.holds().stream()
+        .filter(h -> h.condition() != Condition.BEARS)
+        .forEach(h -> holds.add(h.words()));
+    return node;
+  }
+
+  private static ObjectNode mode(VibrationMode mode) {
+    ObjectNode node = NODES.objectNode();
+    node.put("frequency", mode.frequency());
+    node.put("mode", mode.shape().words());
+    return node;
   }
 
   private static ObjectNode verdict(Verdict verdict) {

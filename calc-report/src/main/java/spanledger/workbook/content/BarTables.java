@@ -265,6 +265,11 @@ final class BarTables implements SegmentForces {
     }
   }
 
+  /** The tables that show a segment under axial force in full. */
+  List<ProcedureCells> worked() {
+    return List.of(axial, stiffness, endForces);
+  }
+
   /** The tables in the order of the calculation. */
   List<ProcedureCells> tables() {
     return List.of(deformations, axial, stiffness, endForces, nodeForces);

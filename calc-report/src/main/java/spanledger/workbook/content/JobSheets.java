@@ -113,11 +113,14 @@ public final class JobSheets {
         cuts.row(worst),
         strength.row(worst),
         byCode.worked(),
-        deflection.tables());
-    SourceSheet.write(
-        workbook,
-        job,
-        procedures(sections, segments, forces, strength, byCode, deflection, geometry, pieces));
+        withStates(deflection.tables(), states));
+    List<Procedure> used =
+        new ArrayList<>(
+            procedures(sections, segments, forces, strength, byCode, deflection, geometry, pieces));
+    mode.map(ModeSheet::bars)
+        .or(() -> states.map(StateSheets::bars))
+        .ifPresent(bars -> bars.tables().forEach(t -> used.add(t.procedure().procedure())));
+    SourceSheet.write(workbook, job, used);
   }
 
   private static void addNew(List<Cut> cuts, Cut cut) {
@@ -132,6 +135,13 @@ public final class JobSheets {
         .max(Comparator.comparingDouble(f -> f.governing().value()))
         .map(f -> DeflectionSheet.cut(f.governing()))
         .orElseThrow(() -> new IllegalStateException("No member was checked."));
+  }
+
+  private static List<ProcedureCells> withStates(
+      List<ProcedureCells> tables, Optional<StateSheets> states) {
+    List<ProcedureCells> all = new ArrayList<>(tables);
+    states.ifPresent(s -> all.addAll(s.bars().worked()));
+    return all;
   }
 
   private static List<Procedure> procedures(

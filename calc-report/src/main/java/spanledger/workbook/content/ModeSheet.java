@@ -56,11 +56,11 @@ final class ModeSheet {
   }
 
   private final BalanceSheet balance;
-  private final NumberAt factor;
+  private final BarTables bars;
 
-  private ModeSheet(BalanceSheet balance, NumberAt factor) {
+  private ModeSheet(BalanceSheet balance, BarTables bars) {
     this.balance = balance;
-    this.factor = factor;
+    this.bars = bars;
   }
 
   /**
@@ -133,7 +133,7 @@ final class ModeSheet {
                 Source.declared(
                     "a hundred-thousandth of the greatest force that the mode asks of a segment, as"
                         + " the factor is known to a millionth; moments with an arm of 1 m")));
-    return Optional.of(new ModeSheet(balance, factor));
+    return Optional.of(new ModeSheet(balance, bars));
   }
 
   private static LedgerSheet balanceSheet(LedgerWorkbook workbook, SolvedGroup group) {
@@ -182,9 +182,9 @@ final class ModeSheet {
     return balance.leftOver(row);
   }
 
-  /** The critical load factor. */
-  NumberAt factor() {
-    return factor;
+  /** The tables of segments. */
+  BarTables bars() {
+    return bars;
   }
 
   /** Nothing acts on the frame when it buckles. */
