@@ -123,6 +123,7 @@ public final class TextSummary {
             () ->
                 verdict
                     .instance()
+                    .filter(i -> !i.words().equals(verdict.subject()))
                     .map(i -> i.words() + "; " + verdict.remark())
                     .orElse(verdict.remark()));
   }
