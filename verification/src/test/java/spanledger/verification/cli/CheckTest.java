@@ -71,7 +71,8 @@ class CheckTest {
 
     assertThat(example.exit()).isEqualTo(ExitCode.NOT_ALL_PASS);
     assertThat(example.err()).doesNotContain("Exception", "\tat ");
-    assertThat(files(example.folder())).containsExactly("results.json", "workbook.xlsx");
+    assertThat(files(example.folder()))
+        .containsExactly("parts.csv", "results.json", "workbook.xlsx");
     assertThat(example.out())
         .contains(CAUTIONS)
         .contains("0 FAILED", "NOT CHECKED")
@@ -128,7 +129,7 @@ class CheckTest {
         .isEqualTo(ExitCode.NOT_ALL_PASS);
 
     assertThat(out.toString() + err).isEmpty();
-    assertThat(files(folder)).containsExactly("results.json", "workbook.xlsx");
+    assertThat(files(folder)).containsExactly("parts.csv", "results.json", "workbook.xlsx");
   }
 
   @ParameterizedTest

@@ -81,7 +81,10 @@ class AssemblyWorkbookTest {
         .isEqualTo("section,alloy,role,length_mm,count,mass_each_kg,mass_all_kg,members");
     assertThat(lines).hasSizeGreaterThan(10);
     double mass =
-        lines.stream().skip(1).mapToDouble(line -> Double.parseDouble(line.split(",", -1)[6])).sum();
+        lines.stream()
+            .skip(1)
+            .mapToDouble(line -> Double.parseDouble(line.split(",", -1)[6]))
+            .sum();
     // A stand of 1.5 m2 of light tubes weighs tens of kilograms; common practice, no source.
     assertThat(mass).isBetween(50.0, 300.0);
   }
