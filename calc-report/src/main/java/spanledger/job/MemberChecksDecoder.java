@@ -8,29 +8,24 @@ import java.util.TreeMap;
 import spanledger.action.Figure;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
-import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
-import spanledger.job.source.Located.LocatedText;
-import spanledger.job.source.Quoted;
 import spanledger.memberdesign.Detail;
 import spanledger.memberdesign.LengthRule;
 import spanledger.memberdesign.MemberDesign;
-import spanledger.provenance.Source;
 import spanledger.resistance.member.CodeFigures;
-import spanledger.tables.NearMiss;
 
 /** Decodes by which code members are checked, and what it has to know of them. */
 final class MemberChecksDecoder {
 
   private final Reading reading;
-  private final Values values;
+  private final PublishedNames names;
   private final Map<String, MemberCodeChoice> codes;
   private final BucklingLengthDecoder lengths;
   private final MemberDetailDecoder details;
 
   MemberChecksDecoder(Reading reading, Structure structure, Map<String, MemberCodeChoice> codes) {
     this.reading = reading;
-    this.values = new Values(reading);
+    this.names = new PublishedNames(reading);
     this.codes = codes;
     MemberPickDecoder picks = new MemberPickDecoder(reading, structure.members());
     this.lengths = new BucklingLengthDecoder(reading, picks);
@@ -43,7 +38,8 @@ final class MemberChecksDecoder {
   }
 
   private Optional<MemberDesign> design(Fields fields) {
-    Optional<MemberCodeChoice> choice = fields.require("code").flatMap(this::choice);
+    Optional<MemberCodeChoice> choice =
+        fields.require("code").flatMap(name -> names.choose(name, "member code", codes));
     Optional<CodeFigures> figures =
         fields
             .find("figures")
@@ -64,24 +60,6 @@ final class MemberChecksDecoder {
     return Optional.of(new MemberDesign(choice.get().with(figures.get()), rules, found));
   }
 
-  private Optional<MemberCodeChoice> choice(Located name) {
-    if (!(name instanceof LocatedText text)) {
-      reading.gap(name.pointer());
-      return Optional.empty();
-    }
-    MemberCodeChoice found = codes.get(text.text());
-    if (found == null) {
-      reading.error(
-          name,
-          Quoted.text(text.text()) + ", which is no member code",
-          "one of " + String.join(", ", codes.keySet()),
-          NearMiss.of(text.text(), codes.keySet())
-              .map(near -> "did you mean " + Quoted.text(near) + "?")
-              .orElse("choose one of them; \"spanledger rules\" lists them"));
-    }
-    return Optional.ofNullable(found);
-  }
-
   private Optional<CodeFigures> figures(Located given, Optional<MemberCodeChoice> choice) {
     Optional<CodeFigures> changed = choice.map(MemberCodeChoice::figures);
     for (Located.Entry entry : reading.named(given)) {
@@ -97,37 +75,11 @@ final class MemberChecksDecoder {
 
   private Optional<Figure> figure(
       Located.Entry entry, Fields fields, Optional<MemberCodeChoice> choice) {
-    Optional<LocatedText> source = fields.requireText("source");
-    Optional<Located> value = fields.require("value");
-    String note = fields.findText("note");
-    if (choice.isEmpty()) {
-      return Optional.empty();
-    }
-    Map<String, Figure> known = new TreeMap<>(choice.get().figures().figures());
-    Figure old = known.get(entry.key());
-    if (old == null) {
-      reading.error(
-          entry,
-          Quoted.text(entry.key()) + ", which is no figure of this code",
-          "one of " + String.join(", ", known.keySet()),
-          NearMiss.of(entry.key(), known.keySet())
-              .map(near -> "did you mean " + Quoted.text(near) + "?")
-              .orElse("choose one of them"));
-      return Optional.empty();
-    }
-    Optional<Double> read = value.flatMap(v -> values.positive(v, old.dimension()));
-    if (read.isEmpty() || source.isEmpty() || value.isEmpty()) {
-      return Optional.empty();
-    }
-    String text = value.get() instanceof LocatedText written ? written.text().strip() : "";
-    return Optional.of(
-        new Figure(
-            old.id(),
-            old.words(),
-            text,
-            read.get(),
-            old.dimension(),
-            Source.declared(source.get().text()),
-            note));
+    return choice.flatMap(
+        code -> {
+          Map<String, Figure> known = new TreeMap<>(code.figures().figures());
+          Optional<Figure> model = Optional.ofNullable(known.get(entry.key()));
+          return names.replacement(entry, fields, model, "this code", known);
+        });
   }
 }
