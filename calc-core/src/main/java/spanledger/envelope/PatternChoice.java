@@ -3,6 +3,7 @@ package spanledger.envelope;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -11,16 +12,25 @@ import java.util.Set;
  *
  * <p>A ranking stress is the greatest of linear effects, one for each way of signing the internal
  * forces. A linear effect is greatest if exactly those parts act that raise it. So every way of
- * signing gives a pattern. From the best for the equivalent stress the pattern is changed as long
- * as the slope of that stress says that a part should come or go: the stress is convex, so no such
- * change can lower it. For walls, which are no such sum, parts come and go one by one as long as
- * that makes them worse.
+ * signing gives a pattern. Of a few free parts, every pattern is worked out besides. Of many, the
+ * best for the equivalent stress is changed as long as the slope of that stress says that a part
+ * should come or go: the stress is convex, so no such change can lower it. For walls, which are no
+ * such sum, parts come and go one by one as long as that makes them worse.
  */
 final class PatternChoice {
 
   private static final int FORCES = 6;
   private static final int[][] SIGNED = {{4, 5}, {1, 2, 3}, {0, 4, 5}};
   private static final int ROUNDS = 8;
+
+  /** Up to this many free parts every pattern is worked out. */
+  private static final int TRIED_ALL = 8;
+
+  private static final double ROUNDING = 1e-12;
+
+  private static final List<StrengthMeasure> STRESSES =
+      List.of(StrengthMeasure.BENDING, StrengthMeasure.SHEAR, StrengthMeasure.COMBINED);
+
   private static final int MEASURES = StrengthMeasure.values().length;
 
   private final SectionCheck check;
@@ -68,8 +78,37 @@ final class PatternChoice {
         look(raising(parts), forces, parts);
       }
     }
-    climb(forces, parts);
+    if (parts.length <= TRIED_ALL) {
+      tryAll(forces, parts);
+    } else {
+      climb(forces, parts);
+    }
     comeAndGo(forces, parts);
+  }
+
+  /** Works out the stresses of every pattern, each from the one before by one part. */
+  private void tryAll(double[] forces, double[][] parts) {
+    System.arraycopy(forces, 0, sum, 0, FORCES);
+    int acting = 0;
+    for (int count = 0; count < 1 << parts.length; count++) {
+      if (count > 0) {
+        int flipped = Integer.numberOfTrailingZeros(count);
+        acting ^= 1 << flipped;
+        double sign = (acting >> flipped & 1) == 0 ? -1 : 1;
+        for (int k = 0; k < FORCES; k++) {
+          sum[k] += sign * parts[flipped][k];
+        }
+      }
+      check.rank(sum, 0);
+      for (StrengthMeasure measure : STRESSES) {
+        double value = check.quick(measure);
+        // What is greater by rounding of another order of adding up is not greater.
+        if (value > best[measure.ordinal()] * (1 + ROUNDING)) {
+          best[measure.ordinal()] = value;
+          patterns[measure.ordinal()] = BitSet.valueOf(new long[] {acting});
+        }
+      }
+    }
   }
 
   /** The parts that raise the weighted sum of the internal forces. */

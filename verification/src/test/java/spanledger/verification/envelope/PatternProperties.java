@@ -90,7 +90,7 @@ class PatternProperties {
   }
 
   /** No pattern of the 64 is worse than what was found, and what was found is one of them. */
-  @Property(tries = 100)
+  @Property(tries = 200)
   void noPatternIsWorseThanWhatWasFound(@ForAll Random random) {
     Frame frame = frame();
     FrameAnalysis analysis = new FrameAnalysis(frame);

@@ -136,8 +136,11 @@ class ExampleTamperingTest {
       String verdict = theirs.at(SUMMARY, cell.row(), 3).text();
       if (combination.startsWith(template + ":")) {
         grown += after > before * 1.5 ? 1 : 0;
-        // Load effects are in proportion to the loads, and moments of two directions add up.
-        assertThat(after).as(cell.words()).isLessThanOrEqualTo(before * 10 * (1 + 1e-9));
+        // Load effects are in proportion to the loads, and moments of two directions add up; only
+        // the interactions of a member code hold squares, which grow faster.
+        if (!cell.words().contains("Member utilisation")) {
+          assertThat(after).as(cell.words()).isLessThanOrEqualTo(before * 10 * (1 + 1e-9));
+        }
         failing += after > 1 ? 1 : 0;
         assertThat(verdict).as(cell.words()).isEqualTo(after <= 1 ? "pass" : "FAIL");
       } else {
