@@ -67,7 +67,7 @@ final class AdmPreparation {
 
   /** What one metal makes of the section by itself. */
   private record Metal(
-      MemberInputs inputs, Working column, Map<BendingSide, Working> bending, AdmShear shear) {
+      MemberInputs inputs, Working column, Map<BendingSide, Working> bending, MetalShear shear) {
 
     Working of(BendingSide side) {
       return Objects.requireNonNull(bending.get(side));
@@ -126,7 +126,8 @@ final class AdmPreparation {
                   .from(local.beam(side), "M_lb", "M_lb")
                   .run()));
     }
-    return new Metal(inputs, column, bending, AdmShear.of(inputs, soft, metal, workings));
+    return new Metal(
+        inputs, column, bending, MetalShear.of(inputs, new AdmShear(soft), metal, workings));
   }
 
   private Working compression(Metal parent, Metal beside) {

@@ -14,6 +14,7 @@ import spanledger.resistance.adm.ElasticLateralBuckling;
 import spanledger.resistance.adm.LateralGivens;
 import spanledger.resistance.adm.LocalBuckling;
 import spanledger.resistance.adm.MemberInputs;
+import spanledger.resistance.adm.MetalShear;
 import spanledger.resistance.adm.SoftArea;
 import spanledger.resistance.adm.WeldZone;
 import spanledger.resistance.member.CodeFigures;
@@ -85,7 +86,7 @@ final class AsNzsPreparation {
 
   /** What one metal makes of the section by itself. */
   private record Metal(
-      MemberInputs inputs, Working column, Map<BendingSide, Working> bending, AsNzsShear shear) {
+      MemberInputs inputs, Working column, Map<BendingSide, Working> bending, MetalShear shear) {
 
     Working of(BendingSide side) {
       return Objects.requireNonNull(bending.get(side));
@@ -149,7 +150,8 @@ final class AsNzsPreparation {
                   .from(local.beam(side), "M_lb", "M_lb")
                   .run()));
     }
-    return new Metal(inputs, column, bending, AsNzsShear.of(inputs, soft, metal, workings));
+    return new Metal(
+        inputs, column, bending, MetalShear.of(inputs, new AsNzsShear(soft), metal, workings));
   }
 
   /** How much more than its yield or ultimate strength the stretched fibre of a shape may bear. */
