@@ -5,8 +5,6 @@ import spanledger.procedure.Procedure;
 import spanledger.procedure.Reference;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
-import spanledger.resistance.member.Feed;
-import spanledger.resistance.member.Figured;
 import spanledger.resistance.member.Working;
 import spanledger.section.plate.Plate;
 
@@ -14,7 +12,7 @@ import spanledger.section.plate.Plate;
 final class AdmElements implements LocalBuckling.Strengths {
 
   /** What stocky parts bear. Input F_cy; steps F_0_c, F_0_b. */
-  static final Procedure STOCKY = stocky();
+  static final Procedure STOCKY = stockyProcedure();
 
   private static final CompiledProcedure STOCKY_RUN = STOCKY.compile();
   private static final CompiledProcedure UNIFORM = UniformElement.PROCEDURE.compile();
@@ -25,6 +23,7 @@ final class AdmElements implements LocalBuckling.Strengths {
   private static final CompiledProcedure BENT_TIP = BentElement.FREE_TIP.compile();
 
   private final MemberInputs inputs;
+  private final ElementInputs walls;
   private final Working stocky;
 
   /**
@@ -32,10 +31,11 @@ final class AdmElements implements LocalBuckling.Strengths {
    */
   AdmElements(MemberInputs inputs, String label) {
     this.inputs = inputs;
+    walls = new ElementInputs(inputs);
     stocky = inputs.row(STOCKY_RUN, label).run();
   }
 
-  private static Procedure stocky() {
+  private static Procedure stockyProcedure() {
     Procedure.Builder p =
         Procedure.named("adm-stocky", "Strength of stocky parts, Aluminum Design Manual");
     Reference yield = Symbols.compressionYield(p);
@@ -50,76 +50,42 @@ final class AdmElements implements LocalBuckling.Strengths {
     return p.build();
   }
 
-  /** The row of stocky parts. */
-  Working stockyRow() {
+  @Override
+  public Working stocky() {
     return stocky;
-  }
-
-  @Override
-  public Feed stockyColumn() {
-    return stocky.feed("F_0_c");
-  }
-
-  @Override
-  public Feed stockyBeam() {
-    return stocky.feed("F_0_b");
   }
 
   @Override
   public Working of(SectionElement element, boolean column, String label) {
     return switch (element.loading()) {
       case UNIFORM ->
-          flat(UNIFORM, element, label)
-              .given("edges", MemberInputs.choice(element.edges(), "how the wall is held"))
-              .given("post", post(element, column))
+          walls
+              .flat(UNIFORM, element, label)
+              .given("edges", ElementInputs.edges(element))
+              .given("post", walls.post(element, column, "post-buckling strength counts"))
               .run();
       case BENT ->
-          flat(BENT, element, label)
+          walls
+              .flat(BENT, element, label)
               .given(
                   "c_c",
                   inputs.section(element.near(), element.plate().name() + ", compressed edge"))
               .given("c_o", inputs.section(element.far(), element.plate().name() + ", other edge"))
               .run();
-      case BENT_TIP -> flat(BENT_TIP, element, label).run();
+      case BENT_TIP -> walls.flat(BENT_TIP, element, label).run();
       case LIPPED -> lipped(element, label);
-      case CURVED -> round(ROUND, element, label);
-      case ROUND -> round(column ? ROUND : ROUND_BENT, element, label);
+      case CURVED -> walls.round(ROUND, element, label);
+      case ROUND -> walls.round(column ? ROUND : ROUND_BENT, element, label);
     };
-  }
-
-  private Figured post(SectionElement element, boolean column) {
-    boolean symmetric = inputs.member().section().doublySymmetric();
-    boolean counts = !column || symmetric || element.edges() == 2;
-    return MemberInputs.choice(
-        counts ? 1 : 0,
-        counts
-            ? "post-buckling strength counts"
-            : "outstand of a column that is not doubly symmetric");
   }
 
   private Working lipped(SectionElement element, String label) {
     Plate lip = element.lip().orElseThrow();
-    return flat(LIPPED, element, label)
+    return walls
+        .flat(LIPPED, element, label)
         .given("d_s", inputs.section(lip.width(), lip.name() + ", width"))
         .given("t_s", inputs.section(lip.thickness(), lip.name() + ", thickness"))
         .given("θ_s", inputs.section(element.lipAngle(), lip.name() + ", angle to its wall"))
-        .run();
-  }
-
-  private Working.Feeding flat(CompiledProcedure procedure, SectionElement element, String label) {
-    Plate plate = element.plate();
-    return inputs
-        .row(procedure, label)
-        .given("b", inputs.section(plate.width(), plate.name() + ", width"))
-        .given("t", inputs.section(plate.thickness(), plate.name() + ", thickness"));
-  }
-
-  private Working round(CompiledProcedure procedure, SectionElement element, String label) {
-    Plate plate = element.plate();
-    return inputs
-        .row(procedure, label)
-        .given("R_b", inputs.section(element.radius(), plate.name() + ", radius to mid-thickness"))
-        .given("t", inputs.section(plate.thickness(), plate.name() + ", thickness"))
         .run();
   }
 }

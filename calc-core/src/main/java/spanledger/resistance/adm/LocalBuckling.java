@@ -2,7 +2,6 @@ package spanledger.resistance.adm;
 
 import java.util.List;
 import spanledger.procedure.CompiledProcedure;
-import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.MemberSection;
 import spanledger.resistance.member.Working;
 
@@ -17,11 +16,8 @@ public final class LocalBuckling {
   /** How one publication works out the strength of an element. */
   public interface Strengths {
 
-    /** The strength of stocky parts of a column. */
-    Feed stockyColumn();
-
-    /** The greatest strength of any fibre of a beam. */
-    Feed stockyBeam();
+    /** What stocky parts bear: a row with F_0_c of a column and F_0_b of any fibre of a beam. */
+    Working stocky();
 
     /**
      * Works an element out.
@@ -55,7 +51,7 @@ public final class LocalBuckling {
         add(
             inputs
                 .row(COLUMN_START, "compression" + metal)
-                .with("F_0", strengths.stockyColumn())
+                .with("F_0", strengths.stocky().feed("F_0_c"))
                 .run());
     for (SectionElement element : SectionElement.ofColumn(section())) {
       String label = element.plate().name() + ", compression" + metal;
@@ -66,7 +62,7 @@ public final class LocalBuckling {
                   .row(COLUMN, label)
                   .from(sum, "P_lb_0", "P_lb")
                   .from(sum, "F_e_lb_0", "F_e_lb")
-                  .with("F_0", strengths.stockyColumn())
+                  .with("F_0", strengths.stocky().feed("F_0_c"))
                   .from(strength, "F_c", "F_c")
                   .from(strength, "F_e", "F_e")
                   .given(
@@ -87,7 +83,7 @@ public final class LocalBuckling {
         add(
             inputs
                 .row(BEAM_START, side.words() + metal)
-                .with("F_0", strengths.stockyBeam())
+                .with("F_0", strengths.stocky().feed("F_0_b"))
                 .given("I", inputs.section(side.moment(section()), "second moment of area"))
                 .given("c", inputs.section(side.compressed(section()), "compressed fibre"))
                 .run());

@@ -4,20 +4,18 @@ import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
+import spanledger.resistance.adm.ElementInputs;
 import spanledger.resistance.adm.LocalBuckling;
 import spanledger.resistance.adm.MemberInputs;
 import spanledger.resistance.adm.SectionElement;
 import spanledger.resistance.adm.Symbols;
-import spanledger.resistance.member.Feed;
-import spanledger.resistance.member.Figured;
 import spanledger.resistance.member.Working;
-import spanledger.section.plate.Plate;
 
 /** Design stresses of elements by AS/NZS 1664.1. */
 final class AsNzsElements implements LocalBuckling.Strengths {
 
   /** What stocky parts bear. Inputs F_cy, φ_y, k_c; steps F_0_c, F_0_b. */
-  static final Procedure STOCKY = stocky();
+  static final Procedure STOCKY = stockyProcedure();
 
   private static final CompiledProcedure STOCKY_RUN = STOCKY.compile();
   private static final CompiledProcedure COLUMN = FlatElement.IN_COLUMN.compile();
@@ -26,18 +24,18 @@ final class AsNzsElements implements LocalBuckling.Strengths {
   private static final CompiledProcedure ROUND_COLUMN = RoundWall.IN_COLUMN.compile();
   private static final CompiledProcedure ROUND_BEAM = RoundWall.IN_BEAM.compile();
 
-  private final MemberInputs inputs;
+  private final ElementInputs walls;
   private final Working stocky;
 
   /**
    * @param inputs with the buckling constants of the metal
    */
   AsNzsElements(MemberInputs inputs, String label) {
-    this.inputs = inputs;
+    walls = new ElementInputs(inputs);
     stocky = inputs.row(STOCKY_RUN, label).run();
   }
 
-  private static Procedure stocky() {
+  private static Procedure stockyProcedure() {
     Procedure.Builder p =
         Procedure.named("as-nzs-1664-stocky", "Design stress of stocky parts, AS/NZS 1664.1");
     Reference yield = Symbols.compressionYield(p);
@@ -58,19 +56,9 @@ final class AsNzsElements implements LocalBuckling.Strengths {
     return p.build();
   }
 
-  /** The row of stocky parts. */
-  Working stockyRow() {
+  @Override
+  public Working stocky() {
     return stocky;
-  }
-
-  @Override
-  public Feed stockyColumn() {
-    return stocky.feed("F_0_c");
-  }
-
-  @Override
-  public Feed stockyBeam() {
-    return stocky.feed("F_0_b");
   }
 
   @Override
@@ -78,39 +66,16 @@ final class AsNzsElements implements LocalBuckling.Strengths {
     return switch (element.loading()) {
       // A lip is left out: an outstand with a free edge.
       case UNIFORM, LIPPED ->
-          flat(column ? COLUMN : BEAM, element, label).given("post", post(element, column)).run();
-      case BENT, BENT_TIP -> flat(BENT, element, label).run();
+          walls
+              .flat(column ? COLUMN : BEAM, element, label)
+              .given("edges", ElementInputs.edges(element))
+              .given("post", walls.post(element, column, "strength after buckling counts"))
+              .run();
+      case BENT, BENT_TIP ->
+          walls.flat(BENT, element, label).given("edges", ElementInputs.edges(element)).run();
       // A curved wall yields no higher than a flat one, so the rule of columns serves for both.
-      case CURVED -> round(ROUND_COLUMN, element, label);
-      case ROUND -> round(column ? ROUND_COLUMN : ROUND_BEAM, element, label);
+      case CURVED -> walls.round(ROUND_COLUMN, element, label);
+      case ROUND -> walls.round(column ? ROUND_COLUMN : ROUND_BEAM, element, label);
     };
-  }
-
-  private Figured post(SectionElement element, boolean column) {
-    boolean symmetric = inputs.member().section().doublySymmetric();
-    boolean counts = !column || symmetric || element.edges() == 2;
-    return MemberInputs.choice(
-        counts ? 1 : 0,
-        counts
-            ? "strength after buckling counts"
-            : "outstand of a column that is not doubly symmetric");
-  }
-
-  private Working.Feeding flat(CompiledProcedure procedure, SectionElement element, String label) {
-    Plate plate = element.plate();
-    return inputs
-        .row(procedure, label)
-        .given("b", inputs.section(plate.width(), plate.name() + ", width"))
-        .given("t", inputs.section(plate.thickness(), plate.name() + ", thickness"))
-        .given("edges", MemberInputs.choice(element.edges(), "how the wall is held"));
-  }
-
-  private Working round(CompiledProcedure procedure, SectionElement element, String label) {
-    Plate plate = element.plate();
-    return inputs
-        .row(procedure, label)
-        .given("R_b", inputs.section(element.radius(), plate.name() + ", radius to mid-thickness"))
-        .given("t", inputs.section(plate.thickness(), plate.name() + ", thickness"))
-        .run();
   }
 }
