@@ -70,11 +70,6 @@ public final class JobSheets {
             workbook, job, findings.deflections(), cuts, segments, sums, movements, nodes, figures);
     GuardrailSheet.write(workbook, findings.strength(), cuts);
     StabilitySheet stability = StabilitySheet.write(workbook, job, behaviour, figures);
-    Optional<StateSheets> states =
-        StateSheets.write(
-            workbook, behaviour, kept, segments, nodes, combinations, loads, sums, onNodes);
-    VibrationSheet vibration =
-        VibrationSheet.write(workbook, job, behaviour.vibration(), assessment.verdicts(), figures);
     Optional<ModeSheet> mode =
         nearest
             .filter(n -> n.critical().isPresent() && !n.byState())
@@ -90,6 +85,11 @@ public final class JobSheets {
                         sums,
                         nodes,
                         SupportRule.LINEAR));
+    Optional<StateSheets> states =
+        StateSheets.write(
+            workbook, behaviour, kept, segments, nodes, combinations, loads, sums, onNodes);
+    VibrationSheet vibration =
+        VibrationSheet.write(workbook, job, behaviour.vibration(), assessment.verdicts(), figures);
     SupportSheet.write(workbook, findings.reactions(), combinations, balance);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
     ProcedureCells pieces = PieceSheet.write(workbook, job, sections);
@@ -121,6 +121,7 @@ public final class JobSheets {
         .or(() -> states.map(StateSheets::bars))
         .ifPresent(bars -> bars.tables().forEach(t -> used.add(t.procedure().procedure())));
     SourceSheet.write(workbook, job, used);
+    workbook.moveBehind(SheetNames.SUMMARY, SheetNames.BASIS);
   }
 
   private static void addNew(List<Cut> cuts, Cut cut) {

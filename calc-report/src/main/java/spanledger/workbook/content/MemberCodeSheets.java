@@ -55,13 +55,16 @@ final class MemberCodeSheets {
       return sheets;
     }
     String code = judgement.get().title();
+    LedgerSheet given = workbook.sheet(SheetNames.MEMBER_INPUTS);
+    given.title(
+        "Member inputs",
+        code + ": members made and held alike are one case; what its checks are given.");
+    sheets.writeCases(given);
+    MemberNumbers numbers = new MemberNumbers(given, groups.groups(), frame.members(), sections);
     LedgerSheet resistance = workbook.sheet(SheetNames.MEMBER_RESISTANCE);
     resistance.title(
         "Member resistance",
         code + ": classes, effective sections and resistances, before any load.");
-    sheets.writeCases(resistance);
-    MemberNumbers numbers =
-        new MemberNumbers(resistance, groups.groups(), frame.members(), sections);
     MemberWorkings workings = new MemberWorkings(resistance, groups.groups(), numbers);
     LedgerSheet checks = workbook.sheet(SheetNames.MEMBER_CHECKS);
     checks.title(

@@ -49,7 +49,7 @@ final class PieceSheet {
     ProcedureCells cells =
         sheet.add(
             new ProcedureTable(
-                "",
+                "Pieces",
                 procedure,
                 List.of(
                     new ProcedureTable.Label("section", 20),
@@ -66,7 +66,7 @@ final class PieceSheet {
     sheet.add(
         new DataTable(
             "Sums",
-            List.of(Column.text("what", 30), Column.number("mass", "", Dimension.MASS)),
+            List.of(Column.wrapped("what", 14), Column.number("mass", "", Dimension.MASS)),
             List.of(
                 List.of(
                     LedgerCell.text("all members"),

@@ -20,6 +20,7 @@ final class SheetNames {
   static final String CUT_LOADS = "Loads before cuts";
   static final String CUTS = "Cuts";
   static final String STRENGTH = "Member strength";
+  static final String MEMBER_INPUTS = "Member inputs";
   static final String MEMBER_RESISTANCE = "Member resistance";
   static final String MEMBER_CHECKS = "Member checks";
   static final String MEMBER_USE = "Member utilisation";

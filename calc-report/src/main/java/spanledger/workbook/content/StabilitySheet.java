@@ -43,7 +43,9 @@ final class StabilitySheet {
         "Moving loads stand where the linear search found that they govern. The least factor of all"
             + " is proved on the sheet "
             + ModeSheet.NAME
-            + ", if nodes move when the frame buckles.");
+            + ", if nodes move when the frame buckles. Where the frame does not buckle, "
+            + FACTOR
+            + " is how far factors were searched: the true one, if any, is greater.");
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (CombinationBehaviour one : behaviour.combinations()) {
       rows.add(row(one, job, behaviour, figures, sheet.name()));
@@ -53,13 +55,14 @@ final class StabilitySheet {
             new DataTable(
                 "Combinations",
                 List.of(
-                    Column.text("combination", 70),
+                    Column.wrapped("combination", 50),
                     Column.text("for", 16),
-                    Column.number(FACTOR, "found by search over factors", Dimension.NONE),
-                    Column.text("verdict", 16),
-                    Column.text("order", 34),
-                    Column.text("how it buckles", 60),
-                    Column.wrapped("what lifts, slackens or slips", 60)),
+                    Column.number(
+                        FACTOR, "least factor on all loads, found by search", Dimension.NONE),
+                    Column.text("verdict", 10),
+                    Column.text("order", 27),
+                    Column.wrapped("how it buckles", 36),
+                    Column.wrapped("what lifts, slackens or slips", 38)),
                 rows));
     StabilitySheet stability = new StabilitySheet();
     for (int i = 0; i < rows.size(); i++) {
@@ -94,7 +97,8 @@ final class StabilitySheet {
           LedgerCell.judged(
               "{" + FACTOR + "}>1", one.criticalFactor() > 1, Outcome.PASS, Outcome.FAIL));
       row.add(order(one, job, behaviour, figures, sheet));
-      row.add(LedgerCell.text(buckles ? critical.mode().words() : "not below the factor shown"));
+      row.add(
+          LedgerCell.text(buckles ? critical.mode().words() : "does not buckle up to this factor"));
     }
     row.add(LedgerCell.text(holds(one)));
     return row;

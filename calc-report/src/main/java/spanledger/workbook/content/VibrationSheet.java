@@ -27,6 +27,9 @@ final class VibrationSheet {
   private static final String FREQUENCY = "f";
   private static final String USED = "utilisation";
 
+  /** What is less of a whole is only the rounding of the solver. */
+  private static final double LEAST_SHARE = 1e-9;
+
   private final Map<String, NumberAt> used = new HashMap<>();
 
   private VibrationSheet() {}
@@ -55,23 +58,21 @@ final class VibrationSheet {
     for (VibrationMode mode : found.modes()) {
       rows.add(
           List.of(
-              LedgerCell.count(rows.size() + 1),
+              LedgerCell.text((rows.size() + 1) + ": " + mode.shape().words()),
               LedgerCell.solved(mode.frequency()),
-              LedgerCell.solved(mode.shareX()),
-              LedgerCell.solved(mode.shareY()),
-              LedgerCell.solved(mode.shareZ()),
-              LedgerCell.solved(mode.floorShare()),
-              LedgerCell.text(mode.shape().words())));
+              share(mode.shareX()),
+              share(mode.shareY()),
+              share(mode.shareZ()),
+              share(mode.floorShare())));
     }
     rows.add(
         List.of(
-            LedgerCell.blank(),
+            LedgerCell.text("no mode below this frequency but those above"),
             LedgerCell.solved(found.provedBelow()),
             LedgerCell.blank(),
             LedgerCell.blank(),
             LedgerCell.blank(),
-            LedgerCell.blank(),
-            LedgerCell.text("no mode below this but those above")));
+            LedgerCell.blank()));
     DataCells modes = sheet.add(new DataTable("Modes", columns(), rows));
     written.writeChecks(sheet, job, found, verdicts, figures, modes);
     return written;
@@ -80,7 +81,7 @@ final class VibrationSheet {
   private static List<Column> columns() {
     String shares = "share of the mass that moves along ";
     return List.of(
-        Column.number("no.", "", Dimension.NONE).withWidth(6),
+        Column.text("mode: how it moves", 70),
         Column.number(FREQUENCY, "frequency, found by search", Dimension.FREQUENCY).withUnit("Hz"),
         Column.number("m_X", shares + "X, found by search", Dimension.NONE),
         Column.number("m_Y", shares + "Y, found by search", Dimension.NONE),
@@ -88,8 +89,11 @@ final class VibrationSheet {
         Column.number(
             "e_floor",
             "share of the energy of floors up and down, found by search",
-            Dimension.NONE),
-        Column.text("how it moves", 60));
+            Dimension.NONE));
+  }
+
+  private static LedgerCell share(double share) {
+    return LedgerCell.solved(Math.abs(share) < LEAST_SHARE ? 0 : share);
   }
 
   private void writeChecks(

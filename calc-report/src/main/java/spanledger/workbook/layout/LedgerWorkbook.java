@@ -10,8 +10,8 @@ import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A workbook being written: sheets in the order in which they are asked for, defined names, and the
- * file.
+ * A workbook being written: sheets in the order in which they are asked for unless moved, defined
+ * names, and the file.
  */
 public final class LedgerWorkbook implements AutoCloseable {
 
@@ -57,6 +57,28 @@ public final class LedgerWorkbook implements AutoCloseable {
     LedgerSheet sheet = new LedgerSheet(workbook.createSheet(name), styles, parsing);
     sheets.put(key, sheet);
     return sheet;
+  }
+
+  /**
+   * Moves a sheet that had to be written late, because it refers to others, to where a reader looks
+   * for it.
+   *
+   * @param name of a sheet
+   * @param before it comes directly after this sheet
+   * @throws IllegalArgumentException if the workbook lacks one of them
+   */
+  public void moveBehind(String name, String before) {
+    int from = index(name);
+    int to = index(before);
+    workbook.setSheetOrder(name, from > to ? to + 1 : to);
+  }
+
+  private int index(String name) {
+    int index = workbook.getSheetIndex(name);
+    if (index < 0) {
+      throw new IllegalArgumentException("The workbook has no sheet " + name + ".");
+    }
+    return index;
   }
 
   /**
