@@ -278,7 +278,7 @@ final class BalanceSheet {
 
   private List<Column> columns(String[] symbols) {
     List<Column> columns =
-        new ArrayList<>(List.of(Column.text(group.what(), 34), Column.text("node", 18)));
+        new ArrayList<>(List.of(Column.text(group.what(), group.width()), Column.text("node", 18)));
     for (Freedom freedom : Freedom.values()) {
       columns.add(
           Column.number(

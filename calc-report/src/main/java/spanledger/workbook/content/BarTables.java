@@ -122,7 +122,8 @@ final class BarTables implements SegmentForces {
 
   private List<ProcedureTable.Label> labels() {
     return List.of(
-        new ProcedureTable.Label(group.what(), 34), new ProcedureTable.Label("segment", 22));
+        new ProcedureTable.Label(group.what(), group.width()),
+        new ProcedureTable.Label("segment", 22));
   }
 
   private InputCell deformationInput(Solved one, Segment segment, String symbol) {

@@ -41,7 +41,7 @@ final class MovementSheet {
   /** The same on a sheet that has a title. */
   static MovementSheet write(LedgerSheet sheet, String title, SolvedGroup group, Frame frame) {
     List<Column> columns =
-        new ArrayList<>(List.of(Column.text(group.what(), 34), Column.text("node", 18)));
+        new ArrayList<>(List.of(Column.text(group.what(), group.width()), Column.text("node", 18)));
     for (Freedom freedom : Freedom.values()) {
       Column column =
           Column.number(

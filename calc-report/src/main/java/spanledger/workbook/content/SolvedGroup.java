@@ -22,6 +22,11 @@ record SolvedGroup(String what, List<? extends Solved> solved) {
     return new SolvedGroup(CASE, kept.cases());
   }
 
+  /** How wide a column of names has to be, in characters; states are numbered, so it is short. */
+  int width() {
+    return solved.stream().allMatch(StateSolved.class::isInstance) ? 12 : 34;
+  }
+
   /** The name of one of this kind's sheets, from the usual name. */
   String sheet(String usual) {
     return what.equals(CASE)

@@ -74,7 +74,7 @@ final class StateLoadSheet implements BarRule.Loads, SolvedLoads {
 
   private DataCells writeMoments() {
     List<Column> columns =
-        new ArrayList<>(List.of(Column.text("state", 60), Column.text("segment", 22)));
+        new ArrayList<>(List.of(Column.text("state", 12), Column.text("segment", 22)));
     for (String symbol : LoadSumSheet.SYMBOLS) {
       columns.add(
           Column.number(symbol, "", Dimension.whole(symbol.charAt(2) - '0', 1, 0, 0))
@@ -114,7 +114,7 @@ final class StateLoadSheet implements BarRule.Loads, SolvedLoads {
 
   private void writeNodal(NodalLoadTable nodal) {
     List<Column> columns =
-        new ArrayList<>(List.of(Column.text("state", 60), Column.text("node", 22)));
+        new ArrayList<>(List.of(Column.text("state", 12), Column.text("node", 22)));
     for (Freedom freedom : Freedom.values()) {
       columns.add(
           Column.number(
@@ -168,7 +168,7 @@ final class StateLoadSheet implements BarRule.Loads, SolvedLoads {
         row,
         found);
     List<Column> columns =
-        new ArrayList<>(List.of(Column.text("state", 60), Column.text("segment", 22)));
+        new ArrayList<>(List.of(Column.text("state", 12), Column.text("segment", 22)));
     TURNS.forEach(t -> columns.add(Column.number(t, "", Dimension.FORCE).withSource(NO_LOAD)));
     List<List<LedgerCell>> table = new ArrayList<>();
     List<LedgerCell> none =
@@ -233,7 +233,7 @@ final class StateLoadSheet implements BarRule.Loads, SolvedLoads {
                 title,
                 procedure,
                 List.of(
-                    new ProcedureTable.Label("state", 60),
+                    new ProcedureTable.Label("state", 12),
                     new ProcedureTable.Label("segment", 22),
                     new ProcedureTable.Label("along", 8)),
                 table));

@@ -56,6 +56,7 @@ final class StateSheets {
       return Optional.empty();
     }
     SolvedGroup group = new SolvedGroup(WHAT, states);
+    writeList(workbook, states);
     StateLoadSheet stateLoads =
         new StateLoadSheet(workbook, states, segments, combinations, loads, sums, nodal);
     MovementSheet movements = MovementSheet.write(workbook, group, segments.frame());
@@ -98,6 +99,34 @@ final class StateSheets {
     return Optional.of(new StateSheets(balance, bars));
   }
 
+  private static void writeList(LedgerWorkbook workbook, List<StateSolved> states) {
+    LedgerSheet sheet = workbook.sheet("State list");
+    sheet.title(
+        "States",
+        "A state is the frame under one governing combination as a whole, with what lifts, slackens"
+            + " or slips under it. The sheets that follow name states by these numbers.");
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (StateSolved state : states) {
+      boolean moved = state.combination().secondOrder().isPresent();
+      rows.add(
+          List.of(
+              LedgerCell.text(state.name()),
+              LedgerCell.text(state.combination().instance().words()),
+              LedgerCell.text(
+                  moved
+                      ? "second order, on the moved frame"
+                      : "first order, on the frame at rest")));
+    }
+    sheet.add(
+        new DataTable(
+            "",
+            List.of(
+                Column.text(WHAT, 12),
+                Column.wrapped("combination", 90),
+                Column.text("equilibrium", 36)),
+            rows));
+  }
+
   private static void writeHolds(
       LedgerWorkbook workbook,
       List<StateSolved> states,
@@ -127,11 +156,11 @@ final class StateSheets {
           new DataTable(
               "",
               List.of(
-                  Column.text("state", 60),
-                  Column.text("hold", 44),
+                  Column.text(WHAT, 12),
+                  Column.wrapped("hold", 60),
                   Column.text("what it does", 22),
-                  Column.mixed("movement", "mm or rad, found by search"),
-                  Column.mixed("force", "N or N·mm, found by search"),
+                  Column.mixed("movement", "mm or rad, found by search").withWidth(18),
+                  Column.mixed("force", "N or N·mm, found by search").withWidth(18),
                   Column.text("verdict", 16)),
               rows));
     }

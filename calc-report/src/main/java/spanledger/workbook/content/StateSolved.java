@@ -14,9 +14,10 @@ import spanledger.state.StateResult;
 record StateSolved(int index, CombinationBehaviour combination, StateResult result)
     implements Solved {
 
+  /** A number, as the words of combinations are long; the list of states says which it is. */
   @Override
   public String name() {
-    return combination.instance().words();
+    return "state " + (index + 1);
   }
 
   @Override
