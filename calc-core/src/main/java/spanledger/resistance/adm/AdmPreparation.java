@@ -36,11 +36,8 @@ final class AdmPreparation extends TemperedPreparation {
           Map.entry("alpha", "α"),
           Map.entry("weld.reach", "r_w"));
 
-  private final MemberCase member;
-
   AdmPreparation(MemberCase member, TemperStrengths temper, CodeFigures figures) {
     super(member, temper, figures, SYMBOLS);
-    this.member = member;
   }
 
   @Override

@@ -37,7 +37,9 @@ public abstract class TemperedPreparation {
   /** The numbers of the member, with the strengths of the parent metal. */
   protected final MemberInputs known;
 
-  private final MemberCase member;
+  /** The member that is put together. */
+  protected final MemberCase member;
+
   private final List<Working> workings = new ArrayList<>();
   private final List<CutCheck> checks = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();

@@ -54,11 +54,8 @@ final class AsNzsPreparation extends TemperedPreparation {
           new Use("η_NM", "axial force and bending", "4.1"),
           new Use("η_NMVT", "axial force, bending, shear and torsion", "4.4"));
 
-  private final MemberCase member;
-
   AsNzsPreparation(MemberCase member, TemperStrengths temper, CodeFigures figures) {
     super(member, temper, figures, SYMBOLS);
-    this.member = member;
   }
 
   @Override

@@ -70,54 +70,42 @@ public record BearingPlace(
       double fromEnd,
       double panel,
       Source source) {
-    if (shape instanceof ISection s) {
-      return Optional.of(
-          new BearingPlace(
-              name,
-              kind,
-              length,
-              fromEnd,
-              panel,
-              1,
-              s.depth() - 2 * s.flangeThickness(),
-              s.webThickness(),
-              s.flangeThickness(),
-              s.width(),
-              2,
-              source));
+    return Webs.of(shape)
+        .map(
+            w ->
+                new BearingPlace(
+                    name,
+                    kind,
+                    length,
+                    fromEnd,
+                    panel,
+                    w.number(),
+                    w.depth() - 2 * w.flangeThickness(),
+                    w.thickness(),
+                    w.flangeThickness(),
+                    w.width() / w.number(),
+                    w.sides(),
+                    source));
+  }
+
+  /** Webs along z of a shape: depth and width are those of the whole shape, mm. */
+  private record Webs(
+      int number, double depth, double thickness, double flangeThickness, double width, int sides) {
+
+    static Optional<Webs> of(Shape shape) {
+      if (shape instanceof ISection s) {
+        return Optional.of(
+            new Webs(1, s.depth(), s.webThickness(), s.flangeThickness(), s.width(), 2));
+      }
+      if (shape instanceof Channel s) {
+        return Optional.of(
+            new Webs(1, s.depth(), s.webThickness(), s.flangeThickness(), s.width(), 1));
+      }
+      if (shape instanceof RectangularHollow s) {
+        return Optional.of(
+            new Webs(2, s.depth(), s.webThickness(), s.flangeThickness(), s.width(), 1));
+      }
+      return Optional.empty();
     }
-    if (shape instanceof Channel s) {
-      return Optional.of(
-          new BearingPlace(
-              name,
-              kind,
-              length,
-              fromEnd,
-              panel,
-              1,
-              s.depth() - 2 * s.flangeThickness(),
-              s.webThickness(),
-              s.flangeThickness(),
-              s.width(),
-              1,
-              source));
-    }
-    if (shape instanceof RectangularHollow s) {
-      return Optional.of(
-          new BearingPlace(
-              name,
-              kind,
-              length,
-              fromEnd,
-              panel,
-              2,
-              s.depth() - 2 * s.flangeThickness(),
-              s.webThickness(),
-              s.flangeThickness(),
-              s.width() / 2,
-              1,
-              source));
-    }
-    return Optional.empty();
   }
 }

@@ -78,18 +78,8 @@ final class SectionAtCut {
                     number(1).minus(twisted),
                     sqrt(max(number(0), number(1).minus(twisted.over(1.25)))))),
             Clause.of("6.2.7.3, eq. 6.35, 6.36"));
-    Reference alongY =
-        p.step(
-            "η_Vy",
-            "shear along y",
-            abs(vy).over(shearY.times(omega).times(left)),
-            Clause.of("6.2.6, eq. 6.28"));
-    Reference alongZ =
-        p.step(
-            "η_Vz",
-            "shear along z",
-            abs(vz).over(shearZ.times(omega).times(left)),
-            Clause.of("6.2.6, eq. 6.28"));
+    Reference alongY = sheared(p, "y", vy, shearY.times(omega).times(left));
+    Reference alongZ = sheared(p, "z", vz, shearZ.times(omega).times(left));
     Reference shear = p.step("η_V", "greater shear", max(alongY, alongZ), Clause.of("6.2.8"));
     Reference reduced =
         p.step(
@@ -102,30 +92,15 @@ final class SectionAtCut {
                     number(1).minus(min(shear, number(1)).times(2).minus(number(1)).pow(2))),
                 number(1)),
             Clause.of("6.2.8, eq. 6.38; 6.2.10"));
+    Expression there = omega.times(reduced);
     Reference axial =
         p.step(
             "η_N",
             "axial force",
-            abs(n)
-                .over(choose(less(n, Steps.zero(Dimension.FORCE)), compression, tension))
-                .over(omega.times(reduced)),
+            used(n, Dimension.FORCE, compression, tension).over(there),
             Clause.of("6.2.3, 6.2.4"));
-    Reference aboutY =
-        p.step(
-            "η_My",
-            "moment about y",
-            abs(my)
-                .over(choose(less(my, Steps.zero(Dimension.MOMENT)), yDown, yUp))
-                .over(omega.times(reduced)),
-            Clause.of("6.2.5.1, eq. 6.23"));
-    Reference aboutZ =
-        p.step(
-            "η_Mz",
-            "moment about z",
-            abs(mz)
-                .over(choose(less(mz, Steps.zero(Dimension.MOMENT)), zDown, zUp))
-                .over(omega.times(reduced)),
-            Clause.of("6.2.5.1, eq. 6.23"));
+    Reference aboutY = bent(p, "y", used(my, Dimension.MOMENT, yDown, yUp).over(there));
+    Reference aboutZ = bent(p, "z", used(mz, Dimension.MOMENT, zDown, zUp).over(there));
     Reference sum =
         p.step(
             "η_1",
@@ -144,6 +119,24 @@ final class SectionAtCut {
         choose(greater(open, number(0.5)), sum, closed).plus(warped),
         Clause.of("6.2.9"));
     return p.build();
+  }
+
+  private static Reference sheared(Steps p, String axis, Reference force, Expression resistance) {
+    return p.step(
+        "η_V" + axis,
+        "shear along " + axis,
+        abs(force).over(resistance),
+        Clause.of("6.2.6, eq. 6.28"));
+  }
+
+  private static Reference bent(Steps p, String axis, Expression used) {
+    return p.step("η_M" + axis, "moment about " + axis, used, Clause.of("6.2.5.1, eq. 6.23"));
+  }
+
+  /** Part of the resistance against the sign of the effect. */
+  private static Expression used(
+      Reference effect, Dimension dimension, Reference ifNegative, Reference ifPositive) {
+    return abs(effect).over(choose(less(effect, Steps.zero(dimension)), ifNegative, ifPositive));
   }
 
   private static Expression power(Reference base, Reference exponent) {
