@@ -65,7 +65,9 @@ final class CatalogueCommand implements Runnable {
       CatalogueSection section = sections.get(name);
       if (section == null) {
         String near =
-            NearMiss.of(name, sections.keySet()).map(n -> " Did you mean " + n + "?").orElse("");
+            NearMiss.of(name, sections.keySet())
+                .map(n -> " Did you mean " + n + "?")
+                .orElse(" \"spanledger catalogue\" lists them.");
         throw wrong("There is no catalogue section \"" + name + "\"." + near);
       }
       out.print(

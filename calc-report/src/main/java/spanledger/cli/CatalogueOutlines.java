@@ -48,7 +48,7 @@ final class CatalogueOutlines {
     String near =
         NearMiss.of(word.toString(), sections.keySet())
             .map(name -> " Did you mean \"" + name + "\"?")
-            .orElse("");
+            .orElse(" \"spanledger catalogue\" lists the sections.");
     return Optional.of("There is neither a file nor a catalogue section \"" + word + "\"." + near);
   }
 

@@ -19,9 +19,11 @@ final class MemberPickDecoder {
 
   private final Reading reading;
   private final Set<String> names = new TreeSet<>();
+  private final Set<String> openMakers;
 
   MemberPickDecoder(Reading reading, Names<Member> members) {
     this.reading = reading;
+    openMakers = members.openMakers();
     members.entries().forEach(entry -> names.add(entry.key()));
   }
 
@@ -45,6 +47,9 @@ final class MemberPickDecoder {
     if (names.stream().anyMatch(name -> MemberPick.matches(text.text(), name))) {
       return true;
     }
+    if (mayBeMade(text.text())) {
+      return false;
+    }
     reading.error(
         text,
         Quoted.text(text.text()) + ", which fits no member",
@@ -53,5 +58,13 @@ final class MemberPickDecoder {
             .map(near -> "did you mean " + Quoted.text(near) + "?")
             .orElse("correct the name, or remove it"));
     return false;
+  }
+
+  /** Whether a part of the assembly that has faults, reported there, may make such a member. */
+  private boolean mayBeMade(String name) {
+    int end = name.indexOf('/');
+    return end < 0
+        ? name.contains("*") && !openMakers.isEmpty()
+        : openMakers.stream().anyMatch(maker -> MemberPick.matches(name.substring(0, end), maker));
   }
 }

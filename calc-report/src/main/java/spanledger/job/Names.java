@@ -75,6 +75,11 @@ final class Names<T> {
     faulty.add("");
   }
 
+  /** The parts of an assembly that have faults and make nothing. */
+  Set<String> openMakers() {
+    return Set.copyOf(openMakers);
+  }
+
   /** Whether a name is taken; reports it. */
   boolean isTaken(Located.Entry entry) {
     boolean taken = things.containsKey(entry.key());

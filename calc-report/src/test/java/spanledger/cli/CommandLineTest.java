@@ -33,7 +33,7 @@ class CommandLineTest {
     assertThat(out.toString()).isEmpty();
     assertThat(err.toString())
         .contains(job + ":", "found     \"edgee\"", "did you mean \"edge\"?")
-        .endsWith("the job was not calculated.\n");
+        .endsWith("nothing was calculated.\n");
   }
 
   @Test

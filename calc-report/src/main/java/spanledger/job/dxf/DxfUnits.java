@@ -41,7 +41,7 @@ final class DxfUnits {
         silent
             ? "a drawing without unit"
             : "a drawing in a unit that no section has ($INSUNITS " + code.getAsInt() + ")",
-        "a drawing in mm, cm, dm, m, in or ft",
+        "a drawing in mm, cm, m, in or ft",
         GIVE);
     return OptionalDouble.empty();
   }

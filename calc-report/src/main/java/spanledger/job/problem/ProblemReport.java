@@ -60,7 +60,7 @@ public record ProblemReport(String file, List<Problem> problems) {
             ? counted(errors(), "error")
                 + (warnings() > 0 ? " and " + counted(warnings(), "warning") : "")
             : counted(warnings(), "warning");
-    return counted + (refuses() ? "; the job was not calculated." : ".");
+    return counted + (refuses() ? "; nothing was calculated." : ".");
   }
 
   private long errors() {

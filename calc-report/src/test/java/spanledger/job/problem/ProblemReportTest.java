@@ -41,7 +41,7 @@ class ProblemReportTest {
                 expected  only what the structure needs
                 to mend   remove it
 
-            1 error and 1 warning; the job was not calculated.
+            1 error and 1 warning; nothing was calculated.
             """);
   }
 

@@ -152,7 +152,7 @@ class CheckTest {
     assertThat(run("check", job, "--out", results)).isEqualTo(ExitCode.BAD_INPUT);
 
     assertThat(out.toString()).isEmpty();
-    assertThat(err.toString()).contains(job + ":", expected, "the job was not calculated");
+    assertThat(err.toString()).contains(job + ":", expected, "nothing was calculated");
     assertThat(files(results)).containsExactly("results.json", "workbook.xlsx");
     assertThat(results.resolve("workbook.xlsx")).hasContent("issued earlier");
     assertThat(results.resolve("results.json")).hasContent("issued earlier");
