@@ -100,7 +100,8 @@ final class ChainJoiner {
             entity.line(),
             entity.words() + " ends at " + end(place) + " mm and meets nothing" + nearest(place),
             "closed chains of lines and arcs",
-            "close the chain in the drawing, or allow more distance between ends (--join, or \"joinWithin\" beside the drawing)");
+            "close the chain in the drawing, or allow more distance between ends"
+                + " (--join, or \"joinWithin\" beside the drawing)");
       } else if (ends.size() > 2) {
         sound = false;
         log.error(
