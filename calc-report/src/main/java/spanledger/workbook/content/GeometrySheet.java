@@ -59,6 +59,7 @@ final class GeometrySheet {
   }
 
   private void write(LedgerWorkbook workbook, Job job, BuiltAssembly built, FigureSheet figures) {
+    writeFlights(workbook, built.frame().flights());
     LedgerSheet sheet = workbook.sheet(SheetNames.GEOMETRY);
     sheet.title(
         "Geometry",
@@ -67,7 +68,6 @@ final class GeometrySheet {
     sheet.note(
         "Sizes are those of the description, not of what was built: measure. What is not checked is"
             + " listed on Summary.");
-    writeFlights(sheet, built.frame().flights());
     Map<Procedure, List<GeometryFinding>> byKind = new LinkedHashMap<>();
     for (GeometryFinding finding : built.geometry(job.rules())) {
       if (finding.isChecked()) {
@@ -81,10 +81,16 @@ final class GeometrySheet {
     byKind.forEach((procedure, findings) -> writeLimits(sheet, procedure, findings, figures));
   }
 
-  private void writeFlights(LedgerSheet sheet, List<Flight> flights) {
+  private void writeFlights(LedgerWorkbook workbook, List<Flight> flights) {
     if (flights.isEmpty()) {
       return;
     }
+    LedgerSheet sheet = workbook.sheet(SheetNames.FLIGHTS);
+    sheet.title(
+        "Flights of stairs",
+        "Rise, step length and pitch of each flight from its description; the sheet "
+            + SheetNames.GEOMETRY
+            + " compares them with their limits.");
     CompiledProcedure procedure = StairSteps.PROCEDURE.compile();
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (Flight flight : flights) {
@@ -100,10 +106,7 @@ final class GeometrySheet {
     tables.add(
         sheet.add(
             new ProcedureTable(
-                "Flights of stairs",
-                procedure,
-                List.of(new ProcedureTable.Label("stair", 22)),
-                rows)));
+                "Flights", procedure, List.of(new ProcedureTable.Label("stair", 22)), rows)));
   }
 
   private void writeLimits(
