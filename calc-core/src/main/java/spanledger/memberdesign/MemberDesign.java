@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import spanledger.frame.Member;
 import spanledger.frame.Vector;
+import spanledger.procedure.OutOfDomainException;
 import spanledger.resistance.member.BucklingLength;
 import spanledger.resistance.member.BucklingMode;
 import spanledger.resistance.member.DeclaredResistance;
@@ -55,7 +56,16 @@ public record MemberDesign(MemberCode code, List<LengthRule> lengths, List<Detai
     if (section.isEmpty()) {
       return new MemberReadiness.Lacking(member, lacks);
     }
-    Preparation prepared = code.prepare(memberCase(member, section.get(), found));
+    Preparation prepared;
+    try {
+      prepared = code.prepare(memberCase(member, section.get(), found));
+    } catch (OutOfDomainException e) {
+      lacks.add(
+          new NotCheckable.Lack(
+              "the formulas of the code do not cover this member: " + e.getMessage(),
+              "give a resistance by test under \"declared\", or judge it by hand"));
+      return new MemberReadiness.Lacking(member, lacks);
+    }
     if (prepared instanceof PreparedMember ready) {
       return new MemberReadiness.Ready(member, ready);
     }
