@@ -152,6 +152,9 @@ final class MemberDetailDecoder {
         || wall.isEmpty()) {
       return Optional.empty();
     }
+    if (across.isPresent() && !picks.reach(members.get(), place.get(), across.get())) {
+      return Optional.empty();
+    }
     OptionalDouble far = reach.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     Weld weld;
     if (across.isPresent()) {
@@ -168,8 +171,8 @@ final class MemberDetailDecoder {
   private Optional<Detail> hole(Fields fields) {
     Optional<MemberPick> members = picks.decode(fields);
     String name = fields.requireText("name").map(LocatedText::text).orElse("");
-    Optional<Double> place =
-        fields.require("place").flatMap(v -> values.notNegative(v, Dimension.LENGTH));
+    Optional<Located> placeGiven = fields.require("place");
+    Optional<Double> place = placeGiven.flatMap(v -> values.notNegative(v, Dimension.LENGTH));
     Optional<WallPlace> in = fields.require("in").flatMap(this::wallPlace);
     Optional<Double> diameter =
         fields.require("diameter").flatMap(v -> values.positive(v, Dimension.LENGTH));
@@ -181,6 +184,9 @@ final class MemberDetailDecoder {
         || diameter.isEmpty()
         || filled.isEmpty()
         || source.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!picks.reach(members.get(), place.get(), placeGiven.get())) {
       return Optional.empty();
     }
     return Optional.of(

@@ -17,12 +17,17 @@ import spanledger.tables.NearMiss;
 /** Decodes lists of member names with * for any characters. */
 final class MemberPickDecoder {
 
+  /** How far a place may lie beyond an end, mm: that of geometry in job files. */
+  private static final double END_TOLERANCE = 1.0;
+
   private final Reading reading;
   private final Set<String> names = new TreeSet<>();
   private final Set<String> openMakers;
+  private final List<Member> members;
 
   MemberPickDecoder(Reading reading, Names<Member> members) {
     this.reading = reading;
+    this.members = members.usable();
     openMakers = members.openMakers();
     members.entries().forEach(entry -> names.add(entry.key()));
   }
@@ -41,6 +46,21 @@ final class MemberPickDecoder {
       }
     }
     return sound && !found.isEmpty() ? Optional.of(new MemberPick(found)) : Optional.empty();
+  }
+
+  /** Whether a place, mm from the start, lies on every picked member; reports the first missed. */
+  boolean reach(MemberPick pick, double place, Located where) {
+    for (Member member : members) {
+      if (pick.picks(member) && place > member.length() + END_TOLERANCE) {
+        reading.error(
+            where,
+            "a place beyond the end of member " + Quoted.text(member.name()),
+            "at most its length, " + Math.round(member.length()) + " mm from its start",
+            "correct the place, or name only the members that have it");
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean fits(LocatedText text) {
