@@ -125,12 +125,27 @@ public final class FrameFile {
   private static ObjectNode joint(MemberEnd end) {
     ObjectNode joint = JsonNodeFactory.instance.objectNode();
     joint.put("torsion", hold(end.torsion(), "rigid", "pinned", "N*mm/rad"));
-    joint.put("aboutY", hold(end.aboutY(), "rigid", "pinned", "N*mm/rad"));
-    joint.put("aboutZ", hold(end.aboutZ(), "rigid", "pinned", "N*mm/rad"));
+    joint.set("aboutY", jointHold(end.aboutY(), "N*mm/rad", "rad"));
+    joint.set("aboutZ", jointHold(end.aboutZ(), "N*mm/rad", "rad"));
+    if (!end.axial().equals(Restraint.FIXED)) {
+      joint.set("axial", jointHold(end.axial(), "N/mm", "mm"));
+    }
     if (!end.offset().equals(Vector.ZERO)) {
       lengths(joint.putArray("offset"), end.offset());
     }
     return joint;
+  }
+
+  /** A hold of a joint, which may have slip. */
+  private static JsonNode jointHold(Restraint restraint, String unit, String moved) {
+    if (restraint instanceof Restraint.Play play) {
+      ObjectNode spring = JsonNodeFactory.instance.objectNode();
+      spring.put("stiffness", play.stiffness() + " " + unit);
+      spring.put("slip", play.freePlay() + " " + moved);
+      spring.put("source", "as the job that describes the structure says");
+      return spring;
+    }
+    return JsonNodeFactory.instance.textNode(hold(restraint, "rigid", "pinned", unit));
   }
 
   private static String hold(Restraint restraint, String fixed, String free, String unit) {
