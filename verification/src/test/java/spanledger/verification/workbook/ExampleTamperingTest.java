@@ -48,7 +48,7 @@ class ExampleTamperingTest {
   private Book tampered(String sheet, Map<String, Double> numbers) throws IOException {
     CalcEngine engine = CalcEngine.required();
     Path changed = folder.resolve("tampered.xlsx");
-    Tampering.change(stripped, changed, ours.names().indexOf(sheet) + 1, numbers);
+    Tampering.change(stripped, changed, sheet, numbers);
     return Book.read(engine.recalculate(changed));
   }
 

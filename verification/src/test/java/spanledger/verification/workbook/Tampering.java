@@ -20,13 +20,14 @@ final class Tampering {
   /**
    * Copies a workbook with other numbers in some cells that hold given numbers.
    *
-   * @param sheet number of the sheet, from 1
+   * @param sheet name of the sheet
    * @param numbers the new number of each cell
    */
-  static void change(Path in, Path out, int sheet, Map<String, Double> numbers) throws IOException {
-    String part = "xl/worksheets/sheet" + sheet + ".xml";
+  static void change(Path in, Path out, String sheet, Map<String, Double> numbers)
+      throws IOException {
     try (ZipFile from = new ZipFile(in.toFile());
         ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(out))) {
+      String part = "xl/worksheets/sheet" + idOf(sheet, from) + ".xml";
       for (ZipEntry entry : List.copyOf(from.stream().toList())) {
         byte[] content = from.getInputStream(entry).readAllBytes();
         to.putNextEntry(new ZipEntry(entry.getName()));
@@ -39,6 +40,18 @@ final class Tampering {
         to.closeEntry();
       }
     }
+  }
+
+  /** Sheets are shown in another order than they were written in; parts are named by their ids. */
+  private static String idOf(String sheet, ZipFile workbook) throws IOException {
+    byte[] list = workbook.getInputStream(workbook.getEntry("xl/workbook.xml")).readAllBytes();
+    Matcher found =
+        Pattern.compile("<sheet name=\"" + Pattern.quote(sheet) + "\"[^>]*sheetId=\"([0-9]+)\"")
+            .matcher(new String(list, StandardCharsets.UTF_8));
+    if (!found.find()) {
+      throw new IllegalArgumentException("There is no sheet " + sheet + ".");
+    }
+    return found.group(1);
   }
 
   private static String changed(String sheet, Map<String, Double> numbers) {
