@@ -1,21 +1,16 @@
 package spanledger.verification.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicNode;
-import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import spanledger.action.ActionPlanner;
 import spanledger.action.Actions;
@@ -46,35 +41,7 @@ class CheckCasesTest {
 
   @TestFactory
   Stream<DynamicNode> cases() throws IOException {
-    try (InputStream in =
-        Objects.requireNonNull(CheckCasesTest.class.getResourceAsStream("cases.json"))) {
-      List<JsonNode> cases =
-          new ObjectMapper().readTree(in).required("cases").valueStream().toList();
-      assertThat(cases).hasSizeGreaterThan(10);
-      return cases.stream().map(this::tests);
-    }
-  }
-
-  private DynamicNode tests(JsonNode one) {
-    Map<String, Double> values = values(one.required("kind").asText(), one.required("given"));
-    List<DynamicTest> tests = new ArrayList<>();
-    for (JsonNode expected : one.required("expected")) {
-      String what = expected.required("what").asText();
-      double value = expected.required("value").asDouble();
-      tests.add(
-          DynamicTest.dynamicTest(
-              what + " = " + value,
-              () ->
-                  assertThat(Objects.requireNonNull(values.get(what), what))
-                      .as(
-                          "%s by %s; tolerance: %s",
-                          what,
-                          one.required("source"),
-                          expected.required("toleranceReason").asText())
-                      .isCloseTo(value, within(expected.required("tolerance").asDouble()))));
-    }
-    return DynamicContainer.dynamicContainer(
-        one.required("id").asText() + ": " + one.required("description").asText(), tests);
+    return CaseFile.tests("cases.json", 10, CheckCasesTest::values);
   }
 
   private static Map<String, Double> values(String kind, JsonNode given) {

@@ -1,7 +1,6 @@
 package spanledger.verification.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -60,20 +59,7 @@ class StateCasesTest {
                         "balance of forces",
                         () -> assertThat(result.effort().residual()).isLessThan(one.balance()))));
     for (FrameCase.Expected expected : one.expected()) {
-      tests.add(
-          DynamicTest.dynamicTest(
-              expected.words(),
-              () ->
-                  assertThat(solved.value(expected.asked()) / expected.unit())
-                      .as(
-                          "%s by %s, %s (%s); tolerance: %s",
-                          expected.words(),
-                          one.source().work(),
-                          one.source().place(),
-                          one.source().confidence(),
-                          expected.tolerance().reason())
-                      .isCloseTo(
-                          expected.value(), within(expected.tolerance().of(expected.value())))));
+      tests.add(ValueTest.of(one, expected, solved::value));
     }
     return DynamicContainer.dynamicContainer(one.id() + ": " + one.description(), tests);
   }
