@@ -196,14 +196,11 @@ final class SummarySheet {
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (GeometrySheet.Judged one : geometry) {
       rows.add(
-          List.of(
-              LedgerCell.text(
-                  one.finding().check() + (one.finding().atMost() ? ", at most" : ", at least")),
-              LedgerCell.text(one.finding().subject()),
-              LedgerCell.linked(one.used()),
-              LedgerCell.judged(
-                  "{" + USED + "}<=1", one.used().value() <= 1, Outcome.PASS, Outcome.FAIL),
-              LedgerCell.text(one.finding().remark())));
+          judged(
+              one.finding().check() + (one.finding().atMost() ? ", at most" : ", at least"),
+              one.finding().subject(),
+              one.used(),
+              one.finding().remark()));
     }
     sheet.add(
         new DataTable(
@@ -250,14 +247,7 @@ final class SummarySheet {
             .used(verdict.check())
             .ifPresent(
                 used ->
-                    rows.add(
-                        List.of(
-                            LedgerCell.text(verdict.check()),
-                            LedgerCell.text(verdict.subject()),
-                            LedgerCell.linked(used),
-                            LedgerCell.judged(
-                                "{" + USED + "}<=1", used.value() <= 1, Outcome.PASS, Outcome.FAIL),
-                            LedgerCell.text(verdict.remark()))));
+                    rows.add(judged(verdict.check(), verdict.subject(), used, verdict.remark())));
       }
     }
     if (!rows.isEmpty()) {
@@ -291,6 +281,17 @@ final class SummarySheet {
                         "{" + USED + "}<1", f.value() > 1, Outcome.PASS, Outcome.FAIL))
             .orElseGet(() -> LedgerCell.judged(Outcome.FAIL)),
         LedgerCell.text(verdict.remark()));
+  }
+
+  /** A row that passes if no more than all is used. */
+  private static List<LedgerCell> judged(
+      String check, String subject, NumberAt used, String remark) {
+    return List.of(
+        LedgerCell.text(check),
+        LedgerCell.text(subject),
+        LedgerCell.linked(used),
+        LedgerCell.judged("{" + USED + "}<=1", used.value() <= 1, Outcome.PASS, Outcome.FAIL),
+        LedgerCell.text(remark));
   }
 
   private static List<LedgerCell> row(Verdict verdict, NumberAt used, Set<String> covered) {
