@@ -20,6 +20,7 @@ module spanledger.core {
   exports spanledger.envelope;
   exports spanledger.frame;
   exports spanledger.geometry;
+  exports spanledger.joint;
   exports spanledger.material;
   exports spanledger.memberdesign;
   exports spanledger.parts;

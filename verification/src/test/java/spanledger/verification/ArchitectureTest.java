@@ -34,6 +34,7 @@ class ArchitectureTest {
           List.of("procedure"),
           List.of("material", "section", "bolt"),
           List.of("frame"),
+          List.of("joint"),
           List.of("action"),
           List.of("sparse"),
           List.of("assembly", "parts"),
@@ -45,6 +46,7 @@ class ArchitectureTest {
           List.of("envelope"),
           List.of("behaviour"),
           List.of("memberdesign"),
+          List.of("jointdesign"),
           List.of("verdict"));
 
   private static final List<String> TABLES = List.of("tables");

@@ -1,0 +1,37 @@
+package spanledger.joint;
+
+import java.util.List;
+import java.util.Optional;
+import spanledger.provenance.Source;
+
+/**
+ * A foot that stands on the ground with a base plate, with or without anchors.
+ *
+ * @param name its name in the job
+ * @param lengthX of the plate along global X, mm
+ * @param lengthY along global Y, mm
+ * @param allowablePressure on the ground, at the level of the strength combinations, MPa
+ * @param friction between plate and ground, if the foot may count on it
+ * @param anchors places of the anchors from the node, along X and Y; empty if there are none
+ * @param source where the description comes from
+ */
+public record BasePlateFoot(
+    String name,
+    double lengthX,
+    double lengthY,
+    double allowablePressure,
+    Optional<FaceFriction> friction,
+    List<FacePlace> anchors,
+    Source source)
+    implements JointType {
+
+  /**
+   * @throws IllegalArgumentException if a size is not above zero
+   */
+  public BasePlateFoot {
+    anchors = List.copyOf(anchors);
+    if (!(lengthX > 0) || !(lengthY > 0) || !(allowablePressure > 0)) {
+      throw new IllegalArgumentException("Foot " + name + " needs sizes above zero.");
+    }
+  }
+}

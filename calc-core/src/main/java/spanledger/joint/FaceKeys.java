@@ -1,0 +1,36 @@
+package spanledger.joint;
+
+import java.util.List;
+import spanledger.material.Alloy;
+
+/**
+ * Keys or teeth of a face that bear on the sides of a slot; they press and do not pull.
+ *
+ * @param places of their middles in the face, at least one
+ * @param bearsAlongFirst whether they bear along the first axis of the face (else the second);
+ *     along the other they slide
+ * @param depth to which they stand in the slot and bear, mm
+ * @param length along the slot, mm
+ * @param thickness across the slot, which is sheared, mm
+ * @param alloy of the keys
+ * @param slotAlloy of what they bear on
+ */
+public record FaceKeys(
+    List<FacePlace> places,
+    boolean bearsAlongFirst,
+    double depth,
+    double length,
+    double thickness,
+    Alloy alloy,
+    Alloy slotAlloy) {
+
+  /**
+   * @throws IllegalArgumentException if there is none, or a size is not above zero
+   */
+  public FaceKeys {
+    places = List.copyOf(places);
+    if (places.isEmpty() || !(depth > 0) || !(length > 0) || !(thickness > 0)) {
+      throw new IllegalArgumentException("A face needs a key, with sizes above zero.");
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package spanledger.joint;
+
+import java.util.List;
+import java.util.Optional;
+import spanledger.frame.Vector;
+
+/**
+ * A plane in which bolts, and keys if there are any, hand on all six forces of a member end.
+ *
+ * <p>Its normal is an axis of the joint, and its own first and second axes are those that follow in
+ * the order u, v, w: of normal u they are v and w.
+ *
+ * @param name unique in its joint
+ * @param normal the axis square to it
+ * @param origin from the member end, along u, v, w, mm
+ * @param bolts the bolts
+ * @param keys keys beside them
+ * @param plies what the bolts go through, at least one
+ * @param leg where a bracket leg bends away
+ * @param lips the lips of the slot that hold the bolt heads
+ * @param friction between the plies
+ * @param packing thickness of packing between the plies, mm; 0 if there is none
+ */
+public record JointFace(
+    String name,
+    JointAxis normal,
+    Vector origin,
+    FaceBolts bolts,
+    Optional<FaceKeys> keys,
+    List<Ply> plies,
+    Optional<BracketLeg> leg,
+    Optional<SlotLips> lips,
+    Optional<FaceFriction> friction,
+    double packing) {
+
+  /**
+   * @throws IllegalArgumentException if there is no ply
+   */
+  public JointFace {
+    plies = List.copyOf(plies);
+    if (plies.isEmpty()) {
+      throw new IllegalArgumentException("Face " + name + " needs a ply.");
+    }
+  }
+
+  /** The first axis in the face. */
+  public JointAxis first() {
+    return normal.next();
+  }
+
+  /** The second axis in the face. */
+  public JointAxis second() {
+    return normal.next().next();
+  }
+}

@@ -1,0 +1,13 @@
+package spanledger.joint;
+
+import spanledger.provenance.Source;
+
+/** A kind of joint or foot, described by its parts. */
+public sealed interface JointType permits BracketJoint, BasePlateFoot, ClampFoot {
+
+  /** Its name in the job. */
+  String name();
+
+  /** Where the description comes from. */
+  Source source();
+}
