@@ -3,7 +3,8 @@ package spanledger.stability;
 /**
  * The factor on all axial forces of a state at which the frame buckles elastically.
  *
- * @param factor α_cr; infinite if nothing buckles below {@link #searchedTo}
+ * @param factor α_cr, at most 1e-5 of it too low; infinite if nothing buckles below {@link
+ *     #searchedTo}
  * @param stableAt the greatest factor at which the frame was proved stable, by the count of
  *     negative eigenvalues (Sturm sequence) with the count of segments buckled between their nodes
  * @param searchedTo up to where it was searched

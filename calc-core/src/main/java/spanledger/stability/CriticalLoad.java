@@ -37,6 +37,9 @@ public final class CriticalLoad {
   /** Nearer to a pole of a segment's stiffness than this, rounding decides on signs. */
   private static final double NEAR_POLE = 1e-6;
 
+  /** The frame is proved to have buckled this much, per factor, above the factor reported. */
+  private static final double SURE = 1e-5;
+
   private static final int MOST_ROUNDS = 200;
 
   private static final int LANCZOS = 40;
@@ -118,6 +121,7 @@ public final class CriticalLoad {
     private final double[] work;
     private int factored;
     private boolean restarted;
+    private double above;
     private @Nullable BlockMatrix last;
 
     Search(double[] forces, double members, int weakest, double limit) {
@@ -155,7 +159,8 @@ public final class CriticalLoad {
         double estimate = improve(trial, before);
         before = trial;
         boolean close = Math.abs(estimate - trial) < 2 * PROVED * trial;
-        if (count == 0 && close && estimate > trial) {
+        boolean near = count == 0 && close && estimate > trial;
+        if (near && above < SURE) {
           return found(estimate, stable);
         }
         if (unstable - stable < PROVED * stable) {
@@ -168,7 +173,8 @@ public final class CriticalLoad {
           trial = Math.min(fromScratch(begin()), 0.999 * trial);
           continue;
         }
-        trial = nextTrial(estimate, stable, unstable, top, round);
+        // An estimate that proves wrong tells nothing: then only counting helps.
+        trial = nextTrial(near ? 0 : estimate, stable, unstable, top, round);
       }
       return found(stable, stable);
     }
@@ -273,6 +279,11 @@ public final class CriticalLoad {
     /**
      * Improves the mode by inverse iteration, and says where its eigenvalue vanishes: with K' the
      * change of the stiffness per factor, K w = K' v gives the distance to go as -v·K'v / v·K'w.
+     *
+     * <p>The energy v·K(α)v is the least over all shapes between the nodes, each of which gives a
+     * straight line over α; so it is concave, and vanishes at the latest where the line through
+     * factor 0 and the trial does. {@code above} is how far beyond the trial, per trial, that is;
+     * by Rayleigh's principle no critical factor is missed between.
      */
     private double improve(double trial, double before) {
       BlockMatrix earlier = last;
@@ -286,6 +297,8 @@ public final class CriticalLoad {
       earlier.set(here);
       last = earlier;
       double estimate = trial;
+      above = Double.POSITIVE_INFINITY;
+      double energy = 0;
       for (int round = 0; round < 3; round++) {
         change.multiply(mode, work);
         double own = dot(mode, work) * per;
@@ -300,10 +313,15 @@ public final class CriticalLoad {
           return trial;
         }
         estimate = trial - own / mutual;
+        // Of the mode that comes out: K w = K' v.
+        energy = mutual / (size * size);
         for (int i = 0; i < mode.length; i++) {
           mode[i] = next[i] / size;
         }
       }
+      unloaded.multiply(mode, work);
+      double taken = dot(mode, work) - energy;
+      above = taken > 0 && energy >= 0 ? energy / taken : Double.POSITIVE_INFINITY;
       return estimate;
     }
   }
