@@ -21,9 +21,9 @@ public final class BeamColumnModel {
   private static final CompiledProcedure FORCES = BeamColumnForces.PROCEDURE.compile();
   private static final CompiledProcedure AXIAL = MeanAxialForce.PROCEDURE.compile();
   private static final SlotCopy SEGMENT_TO_STIFFNESS =
-      SlotCopy.between(SegmentMatrices.STIFFNESS, STIFFNESS);
+      SlotCopy.between(SegmentValues.STIFFNESS, STIFFNESS);
   private static final SlotCopy SEGMENT_TO_FORCES =
-      SlotCopy.between(SegmentMatrices.STIFFNESS, FORCES);
+      SlotCopy.between(SegmentValues.STIFFNESS, FORCES);
   private static final SlotCopy STIFFNESS_TO_FORCES = SlotCopy.between(STIFFNESS, FORCES);
 
   private static final int FORCE = STIFFNESS.slot("N");

@@ -14,7 +14,7 @@ final class CutForces {
   private static final CompiledProcedure SECTION = SectionForces.PROCEDURE.compile();
   private static final CompiledProcedure CHORD = ChordDeflection.PROCEDURE.compile();
   private static final SlotCopy STIFFNESS_TO_CHORD =
-      SlotCopy.between(SegmentMatrices.STIFFNESS, CHORD);
+      SlotCopy.between(SegmentValues.STIFFNESS, CHORD);
   private static final int SECTION_X = SECTION.slot("x");
   private static final int[] SECTION_END =
       slots(SECTION, "F_x1", "F_y1", "F_z1", "M_x1", "M_y1", "M_z1");

@@ -50,11 +50,11 @@ public final class FrameAnalysis {
   public FrameAnalysis(Frame frame) {
     this.frame = frame;
     holds = new Holds(frame);
-    SegmentMatrices matrices = new SegmentMatrices();
+    AlikeSegments alike = new AlikeSegments();
     List<SegmentModel> made = new ArrayList<>();
     ends = new int[frame.segments().size()][];
     for (Segment segment : frame.segments()) {
-      made.add(new SegmentModel(segment, matrices));
+      made.add(new SegmentModel(segment, alike));
       ends[segment.index()] =
           new int[] {frame.indexOf(segment.first()), frame.indexOf(segment.second())};
     }

@@ -35,10 +35,21 @@ final class NodeGraph {
       lists[second[i]][filled[second[i]]++] = first[i];
     }
     for (int node = 0; node < count; node++) {
-      int self = node;
-      lists[node] = Arrays.stream(lists[node]).filter(n -> n != self).sorted().distinct().toArray();
+      lists[node] = risingWithout(node, lists[node]);
     }
     return new NodeGraph(lists);
+  }
+
+  /** Each number once; the list is sorted in place. */
+  private static int[] risingWithout(int node, int[] list) {
+    Arrays.sort(list);
+    int count = 0;
+    for (int next : list) {
+      if (next != node && (count == 0 || list[count - 1] != next)) {
+        list[count++] = next;
+      }
+    }
+    return Arrays.copyOf(list, count);
   }
 
   /** All lists of neighbours; not to be modified. */

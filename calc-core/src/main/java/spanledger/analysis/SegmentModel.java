@@ -28,14 +28,7 @@ public final class SegmentModel {
   private final double[] geometry;
   private final double[] stiffness;
   private final Vector[] axes = new Vector[3];
-  private final double[] deformationByMovement;
-  private final double[] endForceByDeformation;
-  private final double[] endForceByLoad;
-  private final double[] nodeForceByEndForce;
-  private final double[] nodeForceByMovement;
-  private final double[] chordByMovement;
-  private final double[] armMomentByTurn;
-  private final double[] startForceByMovement;
+  private final SegmentMatrices matrices;
 
   /**
    * Evaluates the procedures for a segment.
@@ -44,56 +37,19 @@ public final class SegmentModel {
    *     domain
    */
   public SegmentModel(Segment segment) {
-    this(segment, new SegmentMatrices());
+    this(segment, new AlikeSegments());
   }
 
   /** The same, sharing matrices with segments that are alike. */
-  SegmentModel(Segment segment, SegmentMatrices matrices) {
+  SegmentModel(Segment segment, AlikeSegments alike) {
     this.segment = segment;
-    geometry = SegmentMatrices.geometry(segment);
-    length = geometry[SegmentMatrices.GEOMETRY.slot("L")];
+    geometry = SegmentValues.geometry(segment);
+    length = geometry[SegmentValues.LENGTH];
     for (int axis = 0; axis < 3; axis++) {
-      axes[axis] = axis(SegmentAxes.LOCAL[axis]);
+      axes[axis] = SegmentValues.axis(geometry, axis);
     }
-    stiffness = SegmentMatrices.stiffness(segment, geometry);
-    deformationByMovement = matrices.deformationByMovement(geometry);
-    endForceByDeformation = matrices.endForceByDeformation(stiffness);
-    endForceByLoad = matrices.endForceByLoad(stiffness);
-    nodeForceByEndForce = matrices.nodeForceByEndForce(geometry);
-    nodeForceByMovement = congruent();
-    chordByMovement = matrices.chordByMovement(geometry);
-    armMomentByTurn = matrices.armMomentByTurn(geometry);
-    startForceByMovement = product(endForceByDeformation, ENDS / 2, deformationByMovement);
-  }
-
-  private Vector axis(String local) {
-    return new Vector(
-        geometryValue(local + "_X"), geometryValue(local + "_Y"), geometryValue(local + "_Z"));
-  }
-
-  /**
-   * Bᵀ S B, exactly symmetric; B from the deformations, S from the end forces conjugate to them.
-   */
-  private double[] congruent() {
-    double[] s = new double[DEFORMATIONS * DEFORMATIONS];
-    for (int i = 0; i < DEFORMATIONS; i++) {
-      int row = SegmentMatrices.END_FORCES.indexOf(SegmentMatrices.BASIC_FORCES.get(i));
-      System.arraycopy(
-          endForceByDeformation, row * DEFORMATIONS, s, i * DEFORMATIONS, DEFORMATIONS);
-    }
-    double[] sb = product(s, DEFORMATIONS, deformationByMovement);
-    double[] k = new double[ENDS * ENDS];
-    for (int i = 0; i < ENDS; i++) {
-      for (int j = i; j < ENDS; j++) {
-        double sum = 0;
-        for (int d = 0; d < DEFORMATIONS; d++) {
-          sum += deformationByMovement[d * ENDS + i] * sb[d * ENDS + j];
-        }
-        k[i * ENDS + j] = sum;
-        k[j * ENDS + i] = sum;
-      }
-    }
-    return k;
+    stiffness = SegmentValues.stiffness(segment, geometry);
+    matrices = alike.matrices(geometry, stiffness);
   }
 
   /** The segment. */
@@ -123,12 +79,12 @@ public final class SegmentModel {
 
   /** A value of {@link SegmentGeometry#PROCEDURE} by its symbol. */
   public double geometryValue(String symbol) {
-    return geometry[SegmentMatrices.GEOMETRY.slot(symbol)];
+    return geometry[SegmentValues.GEOMETRY.slot(symbol)];
   }
 
   /** A value of {@link SegmentStiffness#PROCEDURE} by its symbol. */
   public double stiffnessValue(String symbol) {
-    return stiffness[SegmentMatrices.STIFFNESS.slot(symbol)];
+    return stiffness[SegmentValues.STIFFNESS.slot(symbol)];
   }
 
   /**
@@ -138,7 +94,7 @@ public final class SegmentModel {
    * @param into 6, overwritten
    */
   public void deformations(double[] movements, double[] into) {
-    multiply(deformationByMovement, movements, into);
+    multiply(matrices.deformationByMovement, movements, into);
   }
 
   /**
@@ -148,7 +104,7 @@ public final class SegmentModel {
    * @param into 12, overwritten
    */
   public void endForces(double[] deformations, double[] into) {
-    multiply(endForceByDeformation, deformations, into);
+    multiply(matrices.endForceByDeformation, deformations, into);
   }
 
   /**
@@ -159,7 +115,7 @@ public final class SegmentModel {
    * @param into 12, added to
    */
   public void addFixedEndForces(double[] loadMoments, double weight, double[] into) {
-    addProduct(endForceByLoad, loadMoments, weight, into);
+    addProduct(matrices.endForceByLoad, loadMoments, weight, into);
   }
 
   /**
@@ -169,7 +125,7 @@ public final class SegmentModel {
    * @param into 12, overwritten
    */
   public void nodeForces(double[] endForces, double[] into) {
-    multiply(nodeForceByEndForce, endForces, into);
+    multiply(matrices.nodeForceByEndForce, endForces, into);
   }
 
   /**
@@ -182,7 +138,7 @@ public final class SegmentModel {
     for (int i = 0; i < ENDS / 2; i++) {
       double sum = 0;
       for (int j = 0; j < ENDS; j++) {
-        sum += startForceByMovement[i * ENDS + j] * movements[j];
+        sum += matrices.startForceByMovement[i * ENDS + j] * movements[j];
       }
       into[at + i] = sum;
     }
@@ -199,35 +155,19 @@ public final class SegmentModel {
     CutForces.linear(x, startForces, at, into);
   }
 
-  private static double[] product(double[] left, int rows, double[] right) {
-    int inner = right.length / ENDS;
-    double[] result = new double[rows * ENDS];
-    for (int i = 0; i < rows; i++) {
-      for (int k = 0; k < inner; k++) {
-        double factor = left[i * inner + k];
-        if (factor != 0) {
-          for (int j = 0; j < ENDS; j++) {
-            result[i * ENDS + j] += factor * right[k * ENDS + j];
-          }
-        }
-      }
-    }
-    return result;
-  }
-
   /** 6 x 12; not to be modified. */
   double[] deformationByMovement() {
-    return deformationByMovement;
+    return matrices.deformationByMovement;
   }
 
   /** Slopes of the chord in the x-z and the x-y plane, 2 x 12; not to be modified. */
   double[] chordByMovement() {
-    return chordByMovement;
+    return matrices.chordByMovement;
   }
 
   /** Moments of turned arms per axial force, 6 x 6 over the turns of both nodes, or empty. */
   double[] armMomentByTurn() {
-    return armMomentByTurn;
+    return matrices.armMomentByTurn;
   }
 
   /** Carries the stiffness values over to another procedure. */
@@ -237,7 +177,7 @@ public final class SegmentModel {
 
   /** Entry of the 12 x 12 stiffness between movements and node forces. */
   public double stiffness(int row, int column) {
-    return nodeForceByMovement[row * ENDS + column];
+    return matrices.nodeForceByMovement[row * ENDS + column];
   }
 
   /** Copies the movements of the two nodes out of those of the frame. */

@@ -34,8 +34,13 @@ final class SlotCopy {
   }
 
   void copy(double[] source, double[] target) {
+    copy(source, target, 0);
+  }
+
+  /** The same into a procedure whose places begin at {@code at}. */
+  void copy(double[] source, double[] target, int at) {
     for (int i = 0; i < from.length; i++) {
-      target[to[i]] = source[from[i]];
+      target[at + to[i]] = source[from[i]];
     }
   }
 

@@ -31,9 +31,10 @@ final class StiffnessAssembly {
         places[i] = equations.of(6 * ends[s][0] + i);
         places[6 + i] = equations.of(6 * ends[s][1] + i);
       }
-      for (int i = 0; i < places.length; i++) {
-        for (int j = 0; j < places.length; j++) {
-          assembly.add(places[i], places[j], model.stiffness(i, j));
+      for (int column = 0; column < places.length; column++) {
+        if (places[column] != Equations.NONE) {
+          assembly.addColumn(places, 0, column, model);
+          assembly.addColumn(places, 6, column, model);
         }
       }
     }
@@ -54,13 +55,31 @@ final class StiffnessAssembly {
     return assembly.upper;
   }
 
+  /** Adds the entries between the freedoms of one node, from {@code first} on, and a column. */
+  private void addColumn(int[] places, int first, int column, SegmentModel model) {
+    int to = places[column];
+    // The rows of a node stand one after another in every column.
+    int at = -1;
+    for (int i = first; i < first + 6; i++) {
+      int row = places[i];
+      if (row == Equations.NONE || row > to) {
+        continue;
+      }
+      at = at < 0 ? at(row, to) : at + 1;
+      upper.nz_values[at] += model.stiffness(i, column);
+    }
+  }
+
+  private int at(int row, int column) {
+    return Arrays.binarySearch(
+        upper.nz_rows, upper.col_idx[column], upper.col_idx[column + 1], row);
+  }
+
   private void add(int row, int column, double value) {
     if (row == Equations.NONE || column == Equations.NONE || row > column) {
       return;
     }
-    int at =
-        Arrays.binarySearch(upper.nz_rows, upper.col_idx[column], upper.col_idx[column + 1], row);
-    upper.nz_values[at] += value;
+    upper.nz_values[at(row, column)] += value;
   }
 
   private static DMatrixSparseCSC pattern(NodeGraph graph, Equations equations) {
@@ -75,12 +94,7 @@ final class StiffnessAssembly {
     int filled = 0;
     int column = 0;
     for (int node : order) {
-      int[] before =
-          Arrays.stream(graph.neighbours(node))
-              .map(n -> place[n])
-              .filter(p -> p < place[node])
-              .sorted()
-              .toArray();
+      int[] before = placesBefore(place[node], graph.neighbours(node), place);
       int firstOwn = column;
       for (int freedom = 6 * node; freedom < 6 * node + 6; freedom++) {
         if (equations.of(freedom) == Equations.NONE) {
@@ -110,5 +124,18 @@ final class StiffnessAssembly {
     upper.nz_length = filled;
     upper.indicesSorted = true;
     return upper;
+  }
+
+  /** Places of the nodes that are eliminated earlier, rising. */
+  private static int[] placesBefore(int own, int[] nodes, int[] place) {
+    int[] before = new int[nodes.length];
+    int count = 0;
+    for (int node : nodes) {
+      if (place[node] < own) {
+        before[count++] = place[node];
+      }
+    }
+    Arrays.sort(before, 0, count);
+    return Arrays.copyOf(before, count);
   }
 }

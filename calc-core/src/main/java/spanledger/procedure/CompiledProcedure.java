@@ -103,8 +103,9 @@ public final class CompiledProcedure {
    *     no value for these inputs
    */
   public void requireInDomain(double[] values) {
+    int place = 0;
     for (Input input : procedure.inputs()) {
-      double value = values[slot(input.symbol().symbol())];
+      double value = values[place++];
       if (!input.domain().contains(value)) {
         throw new OutOfDomainException(
             procedure.title()
@@ -121,7 +122,7 @@ public final class CompiledProcedure {
       }
     }
     for (Step step : procedure.steps()) {
-      if (!Double.isFinite(values[slot(step.symbol().symbol())])) {
+      if (!Double.isFinite(values[place++])) {
         throw new OutOfDomainException(
             procedure.title()
                 + ": "

@@ -89,16 +89,27 @@ public final class MinimumDegree {
     for (int old : absorbed) {
       mark[old] = stamp;
     }
-    int own = stamp;
     for (int neighbour : clique) {
-      nodes[neighbour] = Arrays.stream(nodes[neighbour]).filter(n -> mark[n] != own).toArray();
-      int[] kept = Arrays.stream(cliques[neighbour]).filter(c -> mark[c] != own).toArray();
-      cliques[neighbour] = Arrays.copyOf(kept, kept.length + 1);
-      cliques[neighbour][kept.length] = node;
+      nodes[neighbour] = unmarked(nodes[neighbour], 0);
+      int[] kept = unmarked(cliques[neighbour], 1);
+      kept[kept.length - 1] = node;
+      cliques[neighbour] = kept;
     }
     for (int old : absorbed) {
       members[old] = new int[0];
     }
+  }
+
+  /** Those without the current stamp, and free places behind them. */
+  private int[] unmarked(int[] list, int free) {
+    int[] kept = new int[list.length];
+    int count = 0;
+    for (int one : list) {
+      if (mark[one] != stamp) {
+        kept[count++] = one;
+      }
+    }
+    return Arrays.copyOf(kept, count + free);
   }
 
   /** The nodes not yet eliminated that the node is joined to, directly or through cliques. */

@@ -108,9 +108,9 @@ class SegmentModelTest {
               String symbol = input.symbol().symbol();
               if (names.contains(symbol)) {
                 slots[procedure.slot(symbol)] = values[names.indexOf(symbol)];
-              } else if (knows(SegmentMatrices.GEOMETRY, symbol)) {
+              } else if (knows(SegmentValues.GEOMETRY, symbol)) {
                 slots[procedure.slot(symbol)] = model.geometryValue(symbol);
-              } else if (knows(SegmentMatrices.STIFFNESS, symbol)) {
+              } else if (knows(SegmentValues.STIFFNESS, symbol)) {
                 slots[procedure.slot(symbol)] = model.stiffnessValue(symbol);
               }
             });

@@ -16,7 +16,9 @@ import spanledger.action.LoadAxes;
 import spanledger.action.LoadCase;
 import spanledger.action.LoadOrigin;
 import spanledger.action.SegmentLoad;
+import spanledger.analysis.CaseResult;
 import spanledger.analysis.FrameAnalysis;
+import spanledger.analysis.FrameSolution;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
@@ -42,6 +44,7 @@ public class SmallBeamBenchmark {
 
   private @Nullable Frame beam;
   private @Nullable LoadCase loads;
+  private @Nullable EndStrength strength;
   private @Nullable StateAnalysis firstOrder;
   private @Nullable StateAnalysis secondOrder;
   private double factor = 1;
@@ -94,6 +97,7 @@ public class SmallBeamBenchmark {
     }
     beam = frame;
     loads = new LoadCase("floor", List.of(), along);
+    strength = new EndStrength(member);
     firstOrder = new StateAnalysis(frame, StateOptions.FIRST_ORDER);
     secondOrder = new StateAnalysis(frame, StateOptions.SECOND_ORDER);
   }
@@ -107,6 +111,16 @@ public class SmallBeamBenchmark {
         .get(0)
         .equilibrium()
         .nodeForce();
+  }
+
+  /** A new beam each time, with stresses and strength at both ends of every segment. */
+  @Benchmark
+  public double newCheckedBeam() {
+    FrameSolution solution =
+        new FrameAnalysis(Objects.requireNonNull(beam))
+            .solve(List.of(Objects.requireNonNull(loads)));
+    CaseResult result = solution.results().get(0);
+    return Objects.requireNonNull(strength).worst(result);
   }
 
   /** The same beam under other loads each time. */
