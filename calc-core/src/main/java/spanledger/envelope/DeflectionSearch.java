@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.Rail;
-import spanledger.analysis.SegmentInfluence;
 import spanledger.analysis.SegmentResponse;
 import spanledger.frame.Member;
 import spanledger.frame.MemberRole;
@@ -159,7 +158,7 @@ final class DeflectionSearch {
       double atEnd = value(goal, new Station(segment, length), instance);
       CutDeflection cut =
           new CutDeflection(responses, goal.kind, goal.direction, new Station(segment, length / 2));
-      SegmentResponse state = state(segment, instance);
+      SegmentResponse state = responses.of(instance, segment);
       Optional<Station> best = Optional.empty();
       double greatest = goal.worst;
       for (double x :
@@ -184,19 +183,5 @@ final class DeflectionSearch {
     return new LinearPeaks(
             responses, new CutDeflection(responses, goal.kind, goal.direction, station))
         .at(instance);
-  }
-
-  private SegmentResponse state(Segment segment, Instance instance) {
-    SegmentResponse state = SegmentResponse.none(responses.analysis(), segment);
-    for (Combination.Term term : instance.terms()) {
-      state =
-          state.plus(responses.of(term.loadCase(), segment), instance.combination().factor(term));
-    }
-    if (instance.standing().isPresent()) {
-      for (SegmentInfluence.Placed part : responses.place(instance.standing().get().placed())) {
-        state = state.plus(part.response(segment), instance.standingFactor());
-      }
-    }
-    return state;
   }
 }

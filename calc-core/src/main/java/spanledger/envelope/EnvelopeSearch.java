@@ -43,7 +43,12 @@ public final class EnvelopeSearch {
     return responses.proof();
   }
 
-  /** Runs all searches. */
+  /** The internal forces of all members under the strength combinations, in the frame's order. */
+  public List<ForceEnvelope> forces() {
+    return new ForceEnvelopeSearch(responses, actions.combinations()).run();
+  }
+
+  /** Runs all searches for what checks use. */
   public Findings run() {
     Frame frame = responses.frame();
     PostBases bases = new PostBases(frame, rails);

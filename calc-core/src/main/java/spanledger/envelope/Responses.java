@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import spanledger.action.Actions;
 import spanledger.action.CategorisedCase;
+import spanledger.action.Combination;
 import spanledger.action.LoadCase;
 import spanledger.action.MovingLoad;
 import spanledger.action.SegmentLoad;
@@ -74,6 +75,11 @@ final class Responses {
 
   /** What a solved case does along a segment. */
   SegmentResponse of(LoadCase loadCase, Segment segment) {
+    return along(segment)[indexOf(loadCase)];
+  }
+
+  /** What each solved case does along a segment, in their order; not to be modified. */
+  SegmentResponse[] along(Segment segment) {
     SegmentResponse[] cached = bySegment[segment.index()];
     if (cached == null) {
       cached =
@@ -82,7 +88,21 @@ final class Responses {
               .toArray(SegmentResponse[]::new);
       bySegment[segment.index()] = cached;
     }
-    return cached[indexOf(loadCase)];
+    return cached;
+  }
+
+  /** What a combination whose moving load stands somewhere does along a segment. */
+  SegmentResponse of(Instance instance, Segment segment) {
+    SegmentResponse state = SegmentResponse.none(analysis, segment);
+    for (Combination.Term term : instance.terms()) {
+      state = state.plus(of(term.loadCase(), segment), instance.combination().factor(term));
+    }
+    if (instance.standing().isPresent()) {
+      for (SegmentInfluence.Placed part : place(instance.standing().get().placed())) {
+        state = state.plus(part.response(segment), instance.standingFactor());
+      }
+    }
+    return state;
   }
 
   /** How well the solved cases meet equilibrium. */

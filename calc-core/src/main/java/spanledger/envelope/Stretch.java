@@ -116,6 +116,11 @@ final class Stretch {
     return touched.get(segment.index());
   }
 
+  /** Adds the indices of all segments that the load stands on, somewhere on the stretch. */
+  void addTouched(BitSet into) {
+    into.or(touched);
+  }
+
   /**
    * The places at which a part of the load, or an edge of a patch, passes a place of a segment, in
    * order, with both ends of the stretch.

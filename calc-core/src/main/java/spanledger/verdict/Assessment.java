@@ -7,6 +7,7 @@ import java.util.Optional;
 import spanledger.action.Actions;
 import spanledger.behaviour.Behaviour;
 import spanledger.envelope.Findings;
+import spanledger.envelope.ForceEnvelope;
 import spanledger.envelope.Proof;
 import spanledger.frame.Frame;
 import spanledger.memberdesign.MemberJudgement;
@@ -17,6 +18,7 @@ import spanledger.memberdesign.MemberJudgement;
  * @param frame the frame
  * @param actions its actions
  * @param findings the governing combination, place and cut of every effect
+ * @param forces the internal forces of all members, first order
  * @param behaviour how the frame behaves under its combinations
  * @param members what a member code says of the members, if one was named
  * @param proof how well the solution meets equilibrium
@@ -26,12 +28,14 @@ public record Assessment(
     Frame frame,
     Actions actions,
     Findings findings,
+    List<ForceEnvelope> forces,
     Behaviour behaviour,
     Optional<MemberJudgement> members,
     Proof proof,
     List<Verdict> verdicts) {
 
   public Assessment {
+    forces = List.copyOf(forces);
     verdicts = List.copyOf(verdicts);
   }
 
@@ -65,7 +69,7 @@ public record Assessment(
             Math.max(proof.worstResidual(), other.proof.worstResidual()),
             proof.freedoms());
     return new Assessment(
-        frame, actions, findings, behaviour, members, both, List.copyOf(worst.values()));
+        frame, actions, findings, forces, behaviour, members, both, List.copyOf(worst.values()));
   }
 
   /** Whether every check was made and passed. */

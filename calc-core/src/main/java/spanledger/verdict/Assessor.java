@@ -104,7 +104,14 @@ public final class Assessor {
     verdicts.addAll(new VibrationVerdicts(rules).of(behaviour.vibration()));
     verdicts.addAll(NotCovered.verdicts(findings, geometry.isPresent(), members.isPresent()));
     return new Assessment(
-        analysis.frame(), actions, findings, behaviour, members, search.proof(), verdicts);
+        analysis.frame(),
+        actions,
+        findings,
+        search.forces(),
+        behaviour,
+        members,
+        search.proof(),
+        verdicts);
   }
 
   private static MemberJudgement judgement(

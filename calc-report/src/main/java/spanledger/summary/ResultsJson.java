@@ -60,6 +60,15 @@ public final class ResultsJson {
     assessment.behaviour().combinations().forEach(c -> states.add(state(c)));
     ArrayNode modes = root.putArray("vibration");
     assessment.behaviour().vibration().ifPresent(v -> v.modes().forEach(m -> modes.add(mode(m))));
+    root.set(
+        "forceEnvelope",
+        ForceEnvelopeJson.of(
+            assessment.forces(),
+            cause -> {
+              ObjectNode node = NODES.objectNode();
+              instance(node, cause);
+              return node;
+            }));
     ArrayNode verdicts = root.putArray("verdicts");
     assessment.verdicts().forEach(v -> verdicts.add(verdict(v)));
     try {

@@ -23,6 +23,8 @@ import spanledger.analysis.SegmentResponse;
 import spanledger.analysis.Side;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
+import spanledger.envelope.ForceEnvelope;
+import spanledger.envelope.ForceExtreme;
 import spanledger.envelope.Instance;
 import spanledger.envelope.ReactionFinding;
 import spanledger.envelope.Standing;
@@ -59,6 +61,7 @@ class ExampleEnvelopeTest {
   private static FrameAnalysis analysis;
   private static ResistanceFactors factors;
   private static Findings found;
+  private static List<ForceEnvelope> envelopes;
 
   @BeforeAll
   static void search() {
@@ -73,8 +76,10 @@ class ExampleEnvelopeTest {
             job.combinations());
     analysis = new FrameAnalysis(job.frame());
     factors = ResistanceFactors.of(job.rules());
-    found =
-        new EnvelopeSearch(analysis, actions, job.rails(), factors, job.placesPerSegment()).run();
+    EnvelopeSearch search =
+        new EnvelopeSearch(analysis, actions, job.rails(), factors, job.placesPerSegment());
+    found = search.run();
+    envelopes = search.forces();
   }
 
   /**
@@ -129,6 +134,36 @@ class ExampleEnvelopeTest {
     assertThat(found.reactions()).hasSizeGreaterThan(100);
   }
 
+  /**
+   * Every extreme force is that of its own load case at its cut. Tolerance: rounding of two ways to
+   * add up forces of some kN with arms of some metres.
+   */
+  @Test
+  void everyExtremeForceIsReproducedByItsOwnLoadCase() {
+    Map<Instance, LoadCase> cases = new HashMap<>();
+    List<ForceExtreme> extremes = new ArrayList<>();
+    for (ForceEnvelope envelope : envelopes) {
+      extremes.addAll(envelope.governing());
+      extremes.addAll(envelope.atEnds());
+    }
+    extremes.forEach(
+        e ->
+            cases.computeIfAbsent(
+                e.governing().instance(), i -> single("case " + cases.size(), i)));
+    FrameSolution solution = analysis.solve(List.copyOf(cases.values()));
+    for (ForceExtreme extreme : extremes) {
+      LoadCase loads = java.util.Objects.requireNonNull(cases.get(extreme.governing().instance()));
+      SegmentResponse response = solution.response(extreme.governing().station().segment(), loads);
+      double force =
+          Force.of(extreme.effect(), response.at(extreme.governing().station().x(), Side.BEFORE));
+      assertThat(Math.abs(extreme.governing().value() - force))
+          .as("%s", extreme)
+          .isLessThanOrEqualTo(1e-9 * Math.abs(force) + 1e-4);
+    }
+    assertThat(envelopes).hasSize(83);
+    assertThat(extremes.size()).isEqualTo(83 * 12 + job.frame().segments().size() * 2 * 12);
+  }
+
   private static LoadCase single(String name, Instance instance) {
     return Single.of(name, instance);
   }
@@ -151,12 +186,13 @@ class ExampleEnvelopeTest {
   @Test
   void noPlaceOfAnyLoadIsWorseThanWhatWasFound() {
     Map<String, EnumMap<StrengthMeasure, Double>> worst = new HashMap<>();
+    Map<String, double[]> forces = new HashMap<>();
     int states = 0;
     for (Combination combination : actions.combinations()) {
       if (combination.template().limitState() == LimitState.STRENGTH) {
         List<LoadCase> cases = cases(combination);
         states += cases.size();
-        evaluate(analysis.solve(cases), cases, worst);
+        evaluate(analysis.solve(cases), cases, worst, forces);
       }
     }
     assertThat(states).isGreaterThan(1000);
@@ -181,6 +217,22 @@ class ExampleEnvelopeTest {
       closest = Math.max(closest, onGrid / value);
     }
     assertThat(closest).isGreaterThan(0.99);
+    noForceOfTheGridIsBeyondItsEnvelope(forces);
+  }
+
+  /** Forces are linear effects, so rounding only: N, N·mm. */
+  private static void noForceOfTheGridIsBeyondItsEnvelope(Map<String, double[]> onGrid) {
+    for (ForceEnvelope envelope : envelopes) {
+      double[] met =
+          java.util.Objects.requireNonNull(onGrid.get(envelope.member().name()), "the grid");
+      for (ForceExtreme extreme : envelope.governing()) {
+        double sign = extreme.greatest() ? 1 : -1;
+        double beyond = sign * (met[Force.index(extreme)] - extreme.governing().value());
+        assertThat(beyond)
+            .as(envelope.member().name() + " " + extreme)
+            .isLessThanOrEqualTo(1e-9 * Math.abs(extreme.governing().value()) + 1e-4);
+      }
+    }
   }
 
   /**
@@ -224,7 +276,8 @@ class ExampleEnvelopeTest {
   private static void evaluate(
       FrameSolution solution,
       List<LoadCase> cases,
-      Map<String, EnumMap<StrengthMeasure, Double>> worst) {
+      Map<String, EnumMap<StrengthMeasure, Double>> worst,
+      Map<String, double[]> extremes) {
     for (Segment segment : job.frame().segments()) {
       Stresses stresses = Stresses.of(segment.member(), factors);
       EnumMap<StrengthMeasure, Double> of =
@@ -233,6 +286,8 @@ class ExampleEnvelopeTest {
         SegmentResponse response = solution.response(segment, loads);
         for (int i = 0; i <= CUTS; i++) {
           var forces = response.at(segment.length() * i / CUTS, Side.BEFORE);
+          Force.widen(
+              extremes.computeIfAbsent(segment.member().name(), n -> Force.nothing()), forces);
           for (StrengthMeasure measure : MEASURES) {
             of.merge(measure, stresses.utilisation(measure, forces), Math::max);
           }

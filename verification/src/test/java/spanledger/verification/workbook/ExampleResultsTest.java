@@ -122,6 +122,43 @@ class ExampleResultsTest {
     assertThat(missing).isEmpty();
   }
 
+  /** Every member has its forces, every force its cause, and no end is beyond its member. */
+  @Test
+  void everyMemberHasItsForcesWithWhatCausesThem() throws IOException {
+    JsonNode envelope =
+        new ObjectMapper()
+            .readTree(PackingHouse.checked().results().toFile())
+            .required("forceEnvelope");
+    int loadings = envelope.required("loadings").size();
+    int ends = 0;
+    for (JsonNode member : envelope.required("members")) {
+      JsonNode governing = member.required("governing");
+      assertThat(governing.properties()).hasSize(6);
+      for (JsonNode end : member.required("ends")) {
+        ends++;
+        for (String side : List.of("greatest", "least")) {
+          end.required(side)
+              .properties()
+              .forEach(
+                  force -> {
+                    JsonNode most = governing.required(force.getKey()).required(side);
+                    double sign = side.equals("greatest") ? 1 : -1;
+                    assertThat(sign * force.getValue().required(0).asDouble())
+                        .as(member.required("member") + " " + force)
+                        .isLessThanOrEqualTo(sign * most.required("value").asDouble() + 1e-6);
+                    assertThat(force.getValue().required(1).asInt()).isBetween(0, loadings - 1);
+                    assertThat(most.required("loading").asInt()).isBetween(0, loadings - 1);
+                  });
+        }
+      }
+    }
+    assertThat(envelope.required("members")).hasSize(83);
+    assertThat(ends).isGreaterThan(2 * 83);
+    for (JsonNode cause : envelope.required("loadings")) {
+      assertThat(cause.required("combination").asText()).startsWith("STR");
+    }
+  }
+
   @Test
   void theDigestIsThatOfTheJobFileAndBalanceIsProved() throws IOException {
     JsonNode results = new ObjectMapper().readTree(PackingHouse.checked().results().toFile());
