@@ -1,0 +1,58 @@
+package spanledger.joint.sharing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Balances three forces of a face with its springs, of which each has its own unit. */
+final class FaceBalance {
+
+  private FaceBalance() {}
+
+  /**
+   * The movement in which springs and forces balance.
+   *
+   * @param springs by movement
+   * @param load the three forces
+   * @param reach length that turns moments into forces and turns into shifts, mm
+   * @param words what each of the three forces is called
+   * @throws UnresistedFaceException if nothing resists
+   */
+  static double[] movement(List<SpringLine> springs, double[] load, double reach, String[] words) {
+    double[] unit = new double[3];
+    for (int i = 0; i < 3; i++) {
+      unit[i] = words[i].contains("about") ? reach : 1;
+    }
+    List<SpringLine> scaled = new ArrayList<>();
+    for (SpringLine spring : springs) {
+      scaled.add(spring.inUnits(unit));
+    }
+    SpringBody body = new SpringBody(scaled);
+    double[] forces = {load[0] / unit[0], load[1] / unit[1], load[2] / unit[2]};
+    double[] movement =
+        body.balance(forces)
+            .orElseThrow(() -> new UnresistedFaceException(unresisted(body, forces, words)));
+    for (int i = 0; i < 3; i++) {
+      movement[i] /= unit[i];
+    }
+    return movement;
+  }
+
+  private static String unresisted(SpringBody body, double[] forces, String[] words) {
+    List<String> alone = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      double[] single = new double[3];
+      single[i] = forces[i];
+      if (body.balance(single).isEmpty()) {
+        alone.add(words[i]);
+      }
+    }
+    String what =
+        alone.isEmpty()
+            ? String.join(", ", words) + " together, as they act here"
+            : String.join(" and ", alone) + ", as it acts here";
+    return "Nothing at the joint's face resists "
+        + what
+        + ". Add a bolt, a key or a place where the parts press on each other, or let another joint"
+        + " carry it.";
+  }
+}

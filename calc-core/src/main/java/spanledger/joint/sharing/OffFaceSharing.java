@@ -1,0 +1,49 @@
+package spanledger.joint.sharing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Shares the axial force and the two moments. */
+final class OffFaceSharing {
+
+  private static final FaceModel BOLT = new FaceModel(BoltTensionShare.PROCEDURE);
+  private static final FaceModel CONTACT = new FaceModel(ContactShare.PROCEDURE);
+
+  private static final String[] WORDS = {"an axial force", "a moment about y", "a moment about z"};
+
+  private OffFaceSharing() {}
+
+  static JointSharing.OffFace of(JointGeometry joint, FaceForces forces) {
+    List<SpringLine> springs = new ArrayList<>();
+    for (BoltPlace bolt : joint.bolts()) {
+      springs.add(
+          new SpringLine(BOLT.perMovement("d_x", inputs(bolt)), bolt.tensionStiffness(), true, 0));
+    }
+    for (ContactPoint contact : joint.contacts()) {
+      double[] lift = CONTACT.perMovement("d_x", inputs(contact));
+      double[] pressing = {-lift[0], -lift[1], -lift[2]};
+      springs.add(new SpringLine(pressing, contact.stiffness(), true, 0));
+    }
+    double[] load = {forces.axial(), forces.momentY(), forces.momentZ()};
+    double[] movement = FaceBalance.movement(springs, load, joint.reach(), WORDS);
+    List<BoltForce> bolts = new ArrayList<>();
+    for (BoltPlace bolt : joint.bolts()) {
+      double tension = BOLT.run(InFaceSharing.withMovement(inputs(bolt), movement)).apply("F_t");
+      bolts.add(new BoltForce(bolt, 0, 0, 0, tension));
+    }
+    List<ContactForce> contacts = new ArrayList<>();
+    for (ContactPoint contact : joint.contacts()) {
+      double force = CONTACT.run(InFaceSharing.withMovement(inputs(contact), movement)).apply("C");
+      contacts.add(new ContactForce(contact, force));
+    }
+    return new JointSharing.OffFace(bolts, contacts, FaceMovement.offFace(movement));
+  }
+
+  private static double[] inputs(BoltPlace bolt) {
+    return new double[] {bolt.y(), bolt.z(), bolt.tensionStiffness()};
+  }
+
+  private static double[] inputs(ContactPoint contact) {
+    return new double[] {contact.y(), contact.z(), contact.stiffness()};
+  }
+}

@@ -1,0 +1,165 @@
+package spanledger.joint.sharing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+
+/**
+ * Equilibrium of a rigid body of three freedoms on springs, of which some act one way.
+ *
+ * <p>The energy of springs and loads is convex and quadratic between the places where a spring
+ * begins or ends to act. Each step goes along Newton's direction for the springs that act, as far
+ * as the energy falls; along a line that place is found exactly. A tiny stiffness in every freedom
+ * keeps the direction defined where nothing acts; it is no part of the result.
+ */
+final class SpringBody {
+
+  private static final int FREEDOMS = 3;
+  private static final int MOST_STEPS = 500;
+
+  /** Of the stiffest freedom. */
+  private static final double TINY = 1e-10;
+
+  /** Unbalanced force per load at which the search ends; rounding leaves less. */
+  private static final double SETTLED = 1e-13;
+
+  /** What is accepted if rounding keeps it from settling further. */
+  private static final double ACCEPTED = 1e-10;
+
+  private final List<SpringLine> springs;
+  private final double stiffest;
+
+  SpringBody(List<SpringLine> springs) {
+    this.springs = springs.stream().filter(s -> s.stiffness() > 0).toList();
+    double sum = 0;
+    for (SpringLine spring : this.springs) {
+      for (int i = 0; i < FREEDOMS; i++) {
+        sum += spring.stiffness() * spring.along(i) * spring.along(i);
+      }
+    }
+    stiffest = sum > 0 ? sum : 1;
+  }
+
+  /**
+   * The movement in which springs and load balance; empty if nothing stops the body.
+   *
+   * @param load force on each freedom; not modified
+   */
+  Optional<double[]> balance(double[] load) {
+    double scale = Math.sqrt(dot(load, load));
+    double[] movement = new double[FREEDOMS];
+    if (scale == 0) {
+      return Optional.of(movement);
+    }
+    double left = scale;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double[] unbalanced = unbalanced(load, movement);
+      left = Math.sqrt(dot(unbalanced, unbalanced));
+      if (left <= SETTLED * scale) {
+        return Optional.of(movement);
+      }
+      double[] direction = direction(unbalanced, movement);
+      double length = lineSearch(load, movement, direction);
+      if (Double.isInfinite(length)) {
+        return Optional.empty();
+      }
+      if (!(length > 0)) {
+        break;
+      }
+      for (int i = 0; i < FREEDOMS; i++) {
+        movement[i] += length * direction[i];
+      }
+    }
+    if (left > ACCEPTED * scale) {
+      throw new IllegalStateException(
+          "The forces at a joint's face did not settle; " + left / scale + " is left per load.");
+    }
+    return Optional.of(movement);
+  }
+
+  /** The force on each freedom that springs leave over. */
+  private double[] unbalanced(double[] load, double[] movement) {
+    double[] rest = load.clone();
+    for (SpringLine spring : springs) {
+      double force = spring.force(spring.stretch(movement));
+      for (int i = 0; i < FREEDOMS; i++) {
+        rest[i] -= force * spring.along(i);
+      }
+    }
+    return rest;
+  }
+
+  private double[] direction(double[] unbalanced, double[] movement) {
+    double[][] stiffness = new double[FREEDOMS][FREEDOMS];
+    for (int i = 0; i < FREEDOMS; i++) {
+      stiffness[i][i] = TINY * stiffest;
+    }
+    for (SpringLine spring : springs) {
+      if (spring.acts(spring.stretch(movement))) {
+        for (int i = 0; i < FREEDOMS; i++) {
+          for (int j = 0; j < FREEDOMS; j++) {
+            stiffness[i][j] += spring.stiffness() * (spring.along(i) * spring.along(j));
+          }
+        }
+      }
+    }
+    return new CholeskyDecomposition(new Array2DRowRealMatrix(stiffness, false), 1e-9, 0)
+        .getSolver()
+        .solve(new ArrayRealVector(unbalanced, false))
+        .toArray();
+  }
+
+  /**
+   * How far along the direction the energy falls; infinite if it falls for ever. Its slope rises
+   * with the way, linearly between the places where springs begin or end to act.
+   */
+  private double lineSearch(double[] load, double[] movement, double[] direction) {
+    List<double[]> turns = new ArrayList<>();
+    double slope = -dot(load, direction);
+    double curvature = 0;
+    for (SpringLine spring : springs) {
+      double rate = spring.stretch(direction);
+      double stretch = spring.stretch(movement);
+      if (rate == 0) {
+        continue;
+      }
+      double bend = spring.stiffness() * rate * rate;
+      double turn = (spring.startsAt() - stretch) / rate;
+      boolean acts = spring.acts(stretch);
+      if (acts) {
+        slope += spring.force(stretch) * rate;
+        curvature += bend;
+      }
+      if (spring.oneWay() && turn > 0 && (acts != rate > 0)) {
+        turns.add(new double[] {turn, acts ? -bend : bend});
+      } else if (spring.oneWay() && turn == 0 && !acts && rate > 0) {
+        curvature += bend;
+      }
+    }
+    turns.sort(Comparator.comparingDouble(turn -> turn[0]));
+    double at = 0;
+    for (double[] turn : turns) {
+      double next = slope + curvature * (turn[0] - at);
+      if (next >= 0) {
+        break;
+      }
+      slope = next;
+      at = turn[0];
+      curvature += turn[1];
+    }
+    // What is left of curvatures that cancel is rounding.
+    double floor = 1e-14 * stiffest * dot(direction, direction);
+    if (curvature <= floor) {
+      return slope < 0 ? Double.POSITIVE_INFINITY : at;
+    }
+    return at - slope / curvature;
+  }
+
+  private static double dot(double[] a, double[] b) {
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  }
+}
