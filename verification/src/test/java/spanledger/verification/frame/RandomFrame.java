@@ -37,7 +37,7 @@ record RandomFrame(
     List<Vector> forces,
     List<Vector> moments) {
 
-  private static final double BOX = 3_000;
+  static final double BOX = 3_000;
 
   /**
    * A member.
