@@ -31,6 +31,7 @@ module spanledger.core {
   exports spanledger.resistance.adm;
   exports spanledger.resistance.asnzs1664;
   exports spanledger.resistance.en1999;
+  exports spanledger.resistance.joint;
   exports spanledger.resistance.member;
   exports spanledger.resistance;
   exports spanledger.section.feature;

@@ -1,24 +1,11 @@
 package spanledger.verification.adm;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicNode;
-import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import spanledger.procedure.CompiledProcedure;
-import spanledger.procedure.Input;
 import spanledger.procedure.Procedure;
 import spanledger.resistance.adm.BendingStrength;
 import spanledger.resistance.adm.BentElement;
@@ -39,7 +26,7 @@ import spanledger.resistance.asnzs1664.LateralBuckling;
 import spanledger.resistance.asnzs1664.RoundWall;
 import spanledger.resistance.asnzs1664.Shear;
 import spanledger.resistance.asnzs1664.Tension;
-import spanledger.tables.QuantityReader;
+import spanledger.verification.procedure.ProcedureCases;
 
 /**
  * Runs the procedures on the cases of the data file, each with its source and units as published.
@@ -77,56 +64,7 @@ class StrengthCasesTest {
           .collect(Collectors.toMap(Procedure::name, Procedure::compile));
 
   @TestFactory
-  Stream<DynamicNode> cases() throws IOException {
-    try (InputStream in =
-        Objects.requireNonNull(StrengthCasesTest.class.getResourceAsStream("cases.json"))) {
-      List<JsonNode> cases =
-          new ObjectMapper().readTree(in).required("cases").valueStream().toList();
-      assertThat(cases).hasSizeGreaterThan(100);
-      return cases.stream().map(StrengthCasesTest::tests);
-    }
-  }
-
-  private static DynamicNode tests(JsonNode one) {
-    String name = one.required("procedure").asText();
-    CompiledProcedure procedure = Objects.requireNonNull(PROCEDURES.get(name), name);
-    double[] values = procedure.run(inputs(procedure.procedure(), one.required("given")));
-    return DynamicContainer.dynamicContainer(
-        one.required("id").asText() + ": " + one.required("says").asText(),
-        one.required("expected")
-            .valueStream()
-            .map(expected -> test(one, procedure, values, expected)));
-  }
-
-  private static DynamicTest test(
-      JsonNode one, CompiledProcedure procedure, double[] values, JsonNode expected) {
-    String symbol = expected.required("symbol").asText();
-    String text = expected.required("value").asText();
-    return DynamicTest.dynamicTest(
-        symbol + " = " + text,
-        () -> {
-          double value =
-              QuantityReader.read(text, procedure.procedure().symbol(symbol).dimension());
-          assertThat(values[procedure.slot(symbol)])
-              .as(
-                  "%s by %s; tolerance: %s",
-                  symbol, one.required("source").asText(), expected.required("reason").asText())
-              .isCloseTo(value, within(Math.abs(value) * expected.required("relative").asDouble()));
-        });
-  }
-
-  private static double[] inputs(Procedure procedure, JsonNode given) {
-    Map<String, Input> bySymbol =
-        procedure.inputs().stream()
-            .collect(Collectors.toMap(input -> input.symbol().symbol(), Function.identity()));
-    assertThat(given.propertyStream().map(Map.Entry::getKey))
-        .as("inputs of " + procedure.name())
-        .containsExactlyInAnyOrderElementsOf(bySymbol.keySet());
-    return procedure.inputs().stream()
-        .mapToDouble(
-            input ->
-                QuantityReader.read(
-                    given.required(input.symbol().symbol()).asText(), input.symbol().dimension()))
-        .toArray();
+  Stream<DynamicNode> cases() {
+    return ProcedureCases.read(StrengthCasesTest.class, "cases.json", 100, PROCEDURES);
   }
 }
