@@ -1,4 +1,4 @@
-/** Proof of the sharing of joint forces and of the stiffness of joints. */
+/** Proof of the sharing of joint forces, of the stiffness of joints and of the resistance of parts. */
 @NullMarked
 package spanledger.verification.joint;
 
