@@ -46,6 +46,11 @@ final class CheckCommand implements Callable<Integer> {
   private boolean quiet;
 
   @Option(
+      names = "--no-pictures",
+      description = "Draw no pictures of the structure, and remove those of an earlier run.")
+  private boolean noPictures;
+
+  @Option(
       names = "--show-frame",
       description =
           "Write the frame that the job's assembly makes as a job file of its own, frame.json, and"
@@ -90,7 +95,7 @@ final class CheckCommand implements Callable<Integer> {
         job,
         accepted.jobs(),
         accepted.warnings(),
-        new JobRunner.Output(directory(), json, quiet, results, messages));
+        new JobRunner.Output(directory(), json, quiet, !noPictures, results, messages));
   }
 
   /** Writes the frame beside its place, then moves it in. */

@@ -15,6 +15,8 @@ import spanledger.analysis.MechanismException;
 import spanledger.job.Job;
 import spanledger.job.problem.Problem;
 import spanledger.parts.PieceList;
+import spanledger.picture.Lettering;
+import spanledger.picture.structure.StructureAlbum;
 import spanledger.summary.PiecesCsv;
 import spanledger.summary.ResultsJson;
 import spanledger.summary.TextSummary;
@@ -33,6 +35,9 @@ final class JobCalculation implements JobRunner {
 
   /** The name of the list of pieces in the output directory. */
   static final String PIECES = "parts.csv";
+
+  /** The name of the folder with pictures in the output directory. */
+  static final String PICTURES = "pictures";
 
   @Override
   public int run(Path file, List<Job> jobs, List<Problem> warnings, Output output)
@@ -56,9 +61,11 @@ final class JobCalculation implements JobRunner {
             job.rules().id(),
             job.combinations().id(),
             assessment);
+    progress.step("drawing");
+    List<StructureAlbum> albums = albums(jobs, assessments, output);
     progress.step("writing the workbook");
     try {
-      write(jobs, assessments, results, output.directory());
+      write(jobs, assessments, albums, results, output.directory());
     } catch (IOException e) {
       output
           .err()
@@ -108,6 +115,19 @@ final class JobCalculation implements JobRunner {
     }
   }
 
+  private static List<StructureAlbum> albums(
+      List<Job> jobs, List<Assessment> assessments, Output output) {
+    List<StructureAlbum> albums = new ArrayList<>();
+    Lettering lettering = Lettering.read();
+    for (int i = 0; i < jobs.size(); i++) {
+      albums.add(
+          output.pictures()
+              ? StructureAlbum.of(jobs.get(i), assessments.get(i), lettering)
+              : StructureAlbum.none(lettering));
+    }
+    return albums;
+  }
+
   private static Optional<Assessment> refused(
       Path file, Output output, IllegalArgumentException e) {
     output.err().println(file + ": the structure cannot be calculated: " + e.getMessage());
@@ -119,18 +139,32 @@ final class JobCalculation implements JobRunner {
    * Writes all files beside their places, then moves them in, so that none is ever half written.
    */
   private static void write(
-      List<Job> jobs, List<Assessment> assessments, String results, Path directory)
+      List<Job> jobs,
+      List<Assessment> assessments,
+      List<StructureAlbum> albums,
+      String results,
+      Path directory)
       throws IOException {
     Files.createDirectories(directory);
     Path beside = directory.resolve("." + RESULTS + ".part");
     Path pieces = directory.resolve("." + PIECES + ".part");
+    List<PictureFolder> pictures = new ArrayList<>();
+    for (Job job : jobs) {
+      pictures.add(new PictureFolder(directory.resolve(named(PICTURES, jobs, job))));
+    }
     try {
       Files.writeString(beside, results, StandardCharsets.UTF_8);
       Files.writeString(
           pieces, PiecesCsv.of(PieceList.of(jobs.get(0).frame())), StandardCharsets.UTF_8);
       for (int i = 0; i < jobs.size(); i++) {
+        pictures.get(i).writeBeside(albums.get(i));
+      }
+      for (int i = 0; i < jobs.size(); i++) {
         JobWorkbook.save(
-            jobs.get(i), assessments.get(i), directory.resolve(workbook(jobs, jobs.get(i))));
+            jobs.get(i),
+            assessments.get(i),
+            albums.get(i),
+            directory.resolve(named(WORKBOOK, jobs, jobs.get(i))));
       }
       Files.move(
           beside,
@@ -142,7 +176,13 @@ final class JobCalculation implements JobRunner {
           directory.resolve(PIECES),
           StandardCopyOption.REPLACE_EXISTING,
           StandardCopyOption.ATOMIC_MOVE);
+      for (PictureFolder folder : pictures) {
+        folder.moveIn();
+      }
     } finally {
+      for (PictureFolder folder : pictures) {
+        folder.removeLeftovers();
+      }
       Files.deleteIfExists(beside);
       Files.deleteIfExists(pieces);
     }
@@ -154,11 +194,15 @@ final class JobCalculation implements JobRunner {
     return message == null ? kind : kind + ", " + message;
   }
 
-  /** Each bound of stiffness has a workbook of its own, as each is a proof of its own. */
-  private static String workbook(List<Job> jobs, Job one) {
-    return jobs.size() == 1
-        ? WORKBOOK
-        : WORKBOOK.replace(".xlsx", "-" + one.bound().words() + "-stiffness.xlsx");
+  /**
+   * Each bound of stiffness has a workbook and pictures of its own, as each is a proof of its own.
+   */
+  private static String named(String name, List<Job> jobs, Job one) {
+    if (jobs.size() == 1) {
+      return name;
+    }
+    int dot = name.indexOf('.') < 0 ? name.length() : name.indexOf('.');
+    return name.substring(0, dot) + "-" + one.bound().words() + "-stiffness" + name.substring(dot);
   }
 
   private static String bound(List<Job> jobs, Job one) {
@@ -190,8 +234,11 @@ final class JobCalculation implements JobRunner {
                   assessment));
       String words = "Written: ";
       for (Job one : jobs) {
-        output.out().println(words + output.directory().resolve(workbook(jobs, one)));
+        output.out().println(words + output.directory().resolve(named(WORKBOOK, jobs, one)));
         words = "         ";
+        if (output.pictures()) {
+          output.out().println(words + output.directory().resolve(named(PICTURES, jobs, one)));
+        }
       }
       output.out().println(words + output.directory().resolve(RESULTS));
       output.out().println("         " + output.directory().resolve(PIECES));

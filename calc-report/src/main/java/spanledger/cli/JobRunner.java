@@ -17,10 +17,17 @@ interface JobRunner {
    * @param directory takes the files; it need not exist yet
    * @param json whether the results are printed as JSON and not as text
    * @param quiet whether progress and summary are left out
+   * @param pictures whether pictures of the structure are drawn
    * @param out takes the results that are printed
    * @param err takes progress and messages
    */
-  record Output(Path directory, boolean json, boolean quiet, PrintWriter out, PrintWriter err) {}
+  record Output(
+      Path directory,
+      boolean json,
+      boolean quiet,
+      boolean pictures,
+      PrintWriter out,
+      PrintWriter err) {}
 
   /**
    * Calculates a job.

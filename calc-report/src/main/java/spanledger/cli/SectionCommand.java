@@ -119,7 +119,8 @@ final class SectionCommand implements Callable<Integer> {
     requireOptions();
     PrintWriter results = spec.commandLine().getOut();
     PrintWriter messages = spec.commandLine().getErr();
-    JobRunner.Output output = new JobRunner.Output(directory(), json, quiet, results, messages);
+    JobRunner.Output output =
+        new JobRunner.Output(directory(), json, quiet, true, results, messages);
     Progress progress = new Progress(output);
     CatalogueOutlines catalogue = new CatalogueOutlines(Tables.shipped().sections());
     catalogue

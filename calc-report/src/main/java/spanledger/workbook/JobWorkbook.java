@@ -3,8 +3,10 @@ package spanledger.workbook;
 import java.io.IOException;
 import java.nio.file.Path;
 import spanledger.job.Job;
+import spanledger.picture.structure.StructureAlbum;
 import spanledger.verdict.Assessment;
 import spanledger.workbook.content.JobSheets;
+import spanledger.workbook.content.PictureSheet;
 import spanledger.workbook.layout.LedgerWorkbook;
 import spanledger.workbook.layout.WorkbookIdentity;
 
@@ -16,11 +18,14 @@ public final class JobWorkbook {
   /**
    * Writes the workbook. A file of that name stays as it is until the new one is complete.
    *
+   * @param album pictures to put in; may have none
    * @throws IOException if it cannot be written
    */
-  public static void save(Job job, Assessment assessment, Path file) throws IOException {
+  public static void save(Job job, Assessment assessment, StructureAlbum album, Path file)
+      throws IOException {
     try (LedgerWorkbook workbook = LedgerWorkbook.of(identity(job))) {
       JobSheets.write(workbook, job, assessment);
+      PictureSheet.write(workbook, album);
       workbook.save(file);
     }
   }

@@ -7,6 +7,8 @@ import spanledger.picture.Mark;
 import spanledger.picture.Pen;
 import spanledger.picture.Spot;
 import spanledger.picture.Trace;
+import spanledger.picture.page.Box;
+import spanledger.picture.page.Labels;
 
 /** Dimension lines as on a workshop drawing. */
 final class Dimensions {

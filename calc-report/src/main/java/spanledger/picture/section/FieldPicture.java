@@ -9,6 +9,8 @@ import spanledger.picture.Lettering;
 import spanledger.picture.Pen;
 import spanledger.picture.Spot;
 import spanledger.picture.Trace;
+import spanledger.picture.page.Box;
+import spanledger.picture.page.Legend;
 import spanledger.section.outline.Outline;
 import spanledger.section.outline.Point;
 import spanledger.section.warping.FieldProperties;

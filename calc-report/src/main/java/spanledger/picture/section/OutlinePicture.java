@@ -13,6 +13,8 @@ import spanledger.picture.Mark;
 import spanledger.picture.Pen;
 import spanledger.picture.Spot;
 import spanledger.picture.Trace;
+import spanledger.picture.page.Box;
+import spanledger.picture.page.Legend;
 import spanledger.section.SectionStudy;
 import spanledger.section.outline.ArcEdge;
 import spanledger.section.outline.BendingModuli;

@@ -13,6 +13,7 @@ import spanledger.picture.Ink;
 import spanledger.picture.Lettering;
 import spanledger.picture.Pen;
 import spanledger.picture.Trace;
+import spanledger.picture.page.Legend;
 import spanledger.section.SectionStudy;
 import spanledger.section.outline.Edge;
 import spanledger.section.outline.Face;

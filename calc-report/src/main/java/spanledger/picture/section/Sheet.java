@@ -7,6 +7,9 @@ import spanledger.picture.Mark;
 import spanledger.picture.Pen;
 import spanledger.picture.Spot;
 import spanledger.picture.Trace;
+import spanledger.picture.page.Box;
+import spanledger.picture.page.Labels;
+import spanledger.picture.page.Legend;
 
 /** The paper of a picture of a section: title, room for the section, room for words beside it. */
 final class Sheet {

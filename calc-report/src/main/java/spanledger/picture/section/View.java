@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import spanledger.picture.Spot;
 import spanledger.picture.Trace;
+import spanledger.picture.page.Box;
 import spanledger.section.outline.ArcEdge;
 import spanledger.section.outline.Edge;
 import spanledger.section.outline.Extent;

@@ -5,6 +5,7 @@ final class SheetNames {
 
   static final String BASIS = "Basis";
   static final String SUMMARY = "Summary";
+  static final String PICTURES = "Pictures";
   static final String FIGURES = "Figures";
   static final String NODES = "Nodes and supports";
   static final String SECTIONS = "Sections and alloys";

@@ -14,6 +14,7 @@ import spanledger.picture.PngFile;
 import spanledger.picture.Spot;
 import spanledger.picture.SvgFile;
 import spanledger.picture.Trace;
+import spanledger.picture.page.Box;
 import spanledger.section.OutlineShape;
 import spanledger.section.SectionStudy;
 import spanledger.section.mesh.SectionMesh;

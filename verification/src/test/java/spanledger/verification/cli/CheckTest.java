@@ -72,7 +72,7 @@ class CheckTest {
     assertThat(example.exit()).isEqualTo(ExitCode.NOT_ALL_PASS);
     assertThat(example.err()).doesNotContain("Exception", "\tat ");
     assertThat(files(example.folder()))
-        .containsExactly("parts.csv", "results.json", "workbook.xlsx");
+        .containsExactly("parts.csv", "pictures", "results.json", "workbook.xlsx");
     assertThat(example.out())
         .contains(CAUTIONS)
         .contains("0 FAILED", "NOT CHECKED")
@@ -129,7 +129,29 @@ class CheckTest {
         .isEqualTo(ExitCode.NOT_ALL_PASS);
 
     assertThat(out.toString() + err).isEmpty();
-    assertThat(files(folder)).containsExactly("parts.csv", "results.json", "workbook.xlsx");
+    assertThat(files(folder))
+        .containsExactly("parts.csv", "pictures", "results.json", "workbook.xlsx");
+  }
+
+  @Test
+  void picturesAreThoseOfTheLastRun() throws IOException {
+    Path pictures = Files.createDirectories(folder.resolve("pictures"));
+    Files.writeString(pictures.resolve("of-an-earlier-run.svg"), "<svg/>");
+    Files.writeString(pictures.resolve("notes.txt"), "mine");
+
+    run("check", FIRST_BEAM, "--quiet", "--out", folder);
+
+    assertThat(files(pictures))
+        .contains("general.svg", "utilisation.svg", "notes.txt")
+        .doesNotContain("of-an-earlier-run.svg")
+        .noneMatch(name -> name.endsWith(".part"));
+    String general = Files.readString(pictures.resolve("general.svg"));
+    run("check", FIRST_BEAM, "--quiet", "--out", folder);
+    assertThat(pictures.resolve("general.svg")).hasContent(general);
+
+    run("check", FIRST_BEAM, "--quiet", "--no-pictures", "--out", folder);
+
+    assertThat(files(pictures)).containsExactly("notes.txt");
   }
 
   @ParameterizedTest

@@ -1,4 +1,4 @@
-package spanledger.picture.section;
+package spanledger.picture.page;
 
 import org.jspecify.annotations.Nullable;
 import spanledger.picture.Drawing;
@@ -8,7 +8,7 @@ import spanledger.picture.Mark;
 import spanledger.picture.Spot;
 
 /** Words in which an underscore lowers the letters behind it: I_y. */
-final class SymbolText {
+public final class SymbolText {
 
   private static final double SMALL = 0.75;
   private static final double LOWERED = 0.22;
@@ -16,17 +16,17 @@ final class SymbolText {
   private final Lettering lettering;
   private final double size;
 
-  SymbolText(Lettering lettering, double size) {
+  public SymbolText(Lettering lettering, double size) {
     this.lettering = lettering;
     this.size = size;
   }
 
-  double width(String words) {
+  public double width(String words) {
     return write(null, new Spot(0, 0), words, Ink.BLACK);
   }
 
   /** Writes the words and returns their length. */
-  double write(Drawing.@Nullable Paper paper, Spot at, String words, Ink ink) {
+  public double write(Drawing.@Nullable Paper paper, Spot at, String words, Ink ink) {
     double x = at.x();
     int from = 0;
     while (from < words.length()) {

@@ -1,4 +1,4 @@
-package spanledger.picture.section;
+package spanledger.picture.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import spanledger.picture.Spot;
 import spanledger.picture.Trace;
 
 /** Lines of words beside a section, some with a sample of what they explain. */
-final class Legend {
+public final class Legend {
 
   static final double SIZE = 12;
   private static final double LINE = 18;
@@ -25,7 +25,7 @@ final class Legend {
   private final double width;
   private double y;
 
-  Legend(Drawing.Paper paper, Lettering lettering, Spot at, double width) {
+  public Legend(Drawing.Paper paper, Lettering lettering, Spot at, double width) {
     this.paper = paper;
     text = new SymbolText(lettering, SIZE);
     heading = new SymbolText(lettering, SIZE + 1);
@@ -35,11 +35,11 @@ final class Legend {
   }
 
   /** Where the next line would be. */
-  double bottom() {
+  public double bottom() {
     return y;
   }
 
-  void heading(String words) {
+  public void heading(String words) {
     y += 6;
     heading.write(paper, new Spot(left, y), words, Ink.BLACK);
     paper.line(
@@ -49,29 +49,29 @@ final class Legend {
   }
 
   /** Words in as many lines as they need. */
-  void words(String words, Ink ink) {
+  public void words(String words, Ink ink) {
     wrapped(words, 0, ink);
   }
 
   /** A symbol and what it is worth. */
-  void value(String symbol, String value) {
+  public void value(String symbol, String value) {
     text.write(paper, new Spot(left, y), symbol, Ink.QUIET);
     paper.words(new Spot(left + 62, y), value, SIZE, Mark.Anchor.START, Ink.BLACK);
     y += LINE;
   }
 
   /** Words after a sample that is drawn around the given place, at most 30 wide and 14 high. */
-  void sample(BiConsumer<Drawing.Paper, Spot> sample, String words) {
+  public void sample(BiConsumer<Drawing.Paper, Spot> sample, String words) {
     sample.accept(paper, new Spot(left + 15, y - SIZE * 0.35));
     wrapped(words, SAMPLE, Ink.BLACK);
   }
 
   /** Words after a piece of line. */
-  void line(Pen pen, String words) {
+  public void line(Pen pen, String words) {
     sample((on, at) -> on.line(Trace.through(at.plus(-15, 0), at.plus(15, 0)), pen), words);
   }
 
-  void gap() {
+  public void gap() {
     y += LINE / 2;
   }
 

@@ -1,17 +1,17 @@
-package spanledger.picture.section;
+package spanledger.picture.page;
 
 import spanledger.picture.Mark;
 import spanledger.picture.Spot;
 
 /** An upright rectangle on the paper. */
-record Box(double left, double top, double right, double bottom) {
+public record Box(double left, double top, double right, double bottom) {
 
   /** Heights of letters above and below their base line, per size. */
   private static final double ABOVE = 0.76;
 
   private static final double BELOW = 0.24;
 
-  static Box around(Spot centre, double width, double height) {
+  public static Box around(Spot centre, double width, double height) {
     return new Box(
         centre.x() - width / 2,
         centre.y() - height / 2,
@@ -20,7 +20,7 @@ record Box(double left, double top, double right, double bottom) {
   }
 
   /** The room that level words take. */
-  static Box ofWords(Spot at, double width, double size, Mark.Anchor anchor) {
+  public static Box ofWords(Spot at, double width, double size, Mark.Anchor anchor) {
     double left = at.x() - width * before(anchor);
     return new Box(left, at.y() - size * ABOVE, left + width, at.y() + size * BELOW);
   }
@@ -29,19 +29,19 @@ record Box(double left, double top, double right, double bottom) {
     return anchor == Mark.Anchor.START ? 0 : anchor == Mark.Anchor.MIDDLE ? 0.5 : 1;
   }
 
-  Box grown(double by) {
+  public Box grown(double by) {
     return new Box(left - by, top - by, right + by, bottom + by);
   }
 
-  boolean meets(Box other) {
+  public boolean meets(Box other) {
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
 
-  boolean holds(Spot spot) {
+  public boolean holds(Spot spot) {
     return spot.x() > left && spot.x() < right && spot.y() > top && spot.y() < bottom;
   }
 
-  Spot centre() {
+  public Spot centre() {
     return new Spot((left + right) / 2, (top + bottom) / 2);
   }
 
@@ -52,7 +52,7 @@ record Box(double left, double top, double right, double bottom) {
    * @param dy of its direction
    * @return the distances, per the length of the direction: back, then on
    */
-  double[] cut(Spot place, double dx, double dy) {
+  public double[] cut(Spot place, double dx, double dy) {
     double back = Double.NEGATIVE_INFINITY;
     double on = Double.POSITIVE_INFINITY;
     double[][] rims = {

@@ -1,4 +1,4 @@
-package spanledger.picture.section;
+package spanledger.picture.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import spanledger.picture.Spot;
 import spanledger.picture.Trace;
 
 /** Puts labels where nothing else is; what stands first keeps its place. */
-final class Labels {
+public final class Labels {
 
   private static final double GAP = 2.5;
   private static final int DIRECTIONS = 16;
@@ -20,23 +20,26 @@ final class Labels {
   /** A label over lines is bad, one over another label is worse. */
   private static final double OVER_LABEL = 100;
 
+  /** A label that would cover more of what is drawn than this is left out. */
+  private static final double MOST_LINES_CROSSED = 16;
+
   private final Drawing.Paper paper;
   private final Lettering lettering;
   private final List<Box> taken = new ArrayList<>();
   private final List<Spot> busy = new ArrayList<>();
 
-  Labels(Drawing.Paper paper, Lettering lettering) {
+  public Labels(Drawing.Paper paper, Lettering lettering) {
     this.paper = paper;
     this.lettering = lettering;
   }
 
   /** Keeps labels out of a box. */
-  void keepFree(Box box) {
+  public void keepFree(Box box) {
     taken.add(box);
   }
 
   /** Keeps labels off a line as far as possible. */
-  void avoid(Spot from, Spot to) {
+  public void avoid(Spot from, Spot to) {
     int steps = (int) Math.ceil(from.distance(to) / 3) + 1;
     for (int i = 0; i <= steps; i++) {
       busy.add(from.towards(to, (double) i / steps));
@@ -44,14 +47,14 @@ final class Labels {
   }
 
   /** Keeps labels off a line as far as possible. */
-  void avoid(List<Spot> line) {
+  public void avoid(List<Spot> line) {
     for (int i = 0; i + 1 < line.size(); i++) {
       avoid(line.get(i), line.get(i + 1));
     }
   }
 
   /** Writes words at a fixed place. */
-  void fixed(Spot at, String words, double size, Mark.Anchor anchor, Ink ink) {
+  public void fixed(Spot at, String words, double size, Mark.Anchor anchor, Ink ink) {
     paper.mark(new Mark.Words(at, words, size, anchor, 0, ink, true));
     taken.add(Box.ofWords(at, lettering.width(words, size), size, anchor));
   }
@@ -61,7 +64,7 @@ final class Labels {
    *
    * @param framed whether a box is drawn around them
    */
-  void near(Spot place, String words, double size, Ink ink, boolean framed) {
+  public void near(Spot place, String words, double size, Ink ink, boolean framed) {
     double width = lettering.width(words, size) + (framed ? 6 : 0);
     double height = size + (framed ? 4 : 0);
     Box best = null;
@@ -103,6 +106,52 @@ final class Labels {
         new Mark.Words(
             centre.plus(0, size * 0.35), words, size, Mark.Anchor.MIDDLE, 0, ink, !framed));
     taken.add(best);
+  }
+
+  /**
+   * Writes words near a place if there is room that no other label takes, with a thin line to the
+   * place where they stand off; else leaves them out.
+   *
+   * @param within the paper that may be written on
+   * @return whether they were written
+   */
+  public boolean offer(Spot place, String words, double size, Ink ink, Box within) {
+    double width = lettering.width(words, size);
+    Box best = null;
+    double least = MOST_LINES_CROSSED;
+    for (double reach : REACHES) {
+      for (int i = 0; i < DIRECTIONS; i++) {
+        double angle = 2 * Math.PI * i / DIRECTIONS - Math.PI / 4;
+        Spot centre = place.plus((reach + width / 2) * Math.cos(angle), reach * Math.sin(angle));
+        Box box = Box.around(centre, width, size);
+        double cost = isFree(box.grown(GAP), within) ? cost(box.grown(1)) + reach / 20 : least;
+        if (cost < least) {
+          least = cost;
+          best = box;
+        }
+      }
+    }
+    if (best == null) {
+      return false;
+    }
+    Spot hook = nearestOn(best.grown(1), place);
+    if (hook.distance(place) > 5) {
+      paper.line(Trace.through(place, hook), Pen.full(Ink.QUIET, 0.6));
+      avoid(place, hook);
+    }
+    paper.mark(
+        new Mark.Words(
+            best.centre().plus(0, size * 0.35), words, size, Mark.Anchor.MIDDLE, 0, ink, true));
+    taken.add(best);
+    return true;
+  }
+
+  private boolean isFree(Box box, Box within) {
+    return box.left() >= within.left()
+        && box.right() <= within.right()
+        && box.top() >= within.top()
+        && box.bottom() <= within.bottom()
+        && taken.stream().noneMatch(box::meets);
   }
 
   private double cost(Box box) {

@@ -1,0 +1,41 @@
+package spanledger.picture.structure;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import spanledger.job.Job;
+import spanledger.picture.Drawing;
+import spanledger.picture.Lettering;
+import spanledger.verdict.Assessment;
+
+/**
+ * The pictures of a structure.
+ *
+ * @param pictures by their short names, which serve as file names, in the order of reading
+ * @param lettering draws their words
+ */
+public record StructureAlbum(Map<String, Drawing> pictures, Lettering lettering) {
+
+  public StructureAlbum {
+    pictures = Collections.unmodifiableMap(new LinkedHashMap<>(pictures));
+  }
+
+  /** One without pictures. */
+  public static StructureAlbum none(Lettering lettering) {
+    return new StructureAlbum(Map.of(), lettering);
+  }
+
+  /**
+   * All pictures of a job.
+   *
+   * @param job the structure
+   * @param assessment what was found about it
+   */
+  public static StructureAlbum of(Job job, Assessment assessment, Lettering lettering) {
+    Subject subject = Subject.of(job, lettering);
+    Map<String, Drawing> album = new LinkedHashMap<>();
+    album.put("general", GeneralPicture.of(subject));
+    album.put("utilisation", UtilisationPicture.of(subject, assessment));
+    return new StructureAlbum(album, lettering);
+  }
+}
