@@ -45,6 +45,11 @@ public final class CaseResult {
     return loadCase;
   }
 
+  /** What it does along a segment. */
+  public SegmentResponse response(Segment segment) {
+    return SegmentResponse.of(analysis, this, segment);
+  }
+
   /** How a node moves in one freedom; mm or rad, global axes. */
   public double movement(Node node, Freedom freedom) {
     return movements[6 * analysis.frame().indexOf(node) + freedom.ordinal()];

@@ -44,7 +44,7 @@ public final class FrameSolution {
    * @throws IllegalArgumentException if the case was not solved
    */
   public SegmentResponse response(Segment segment, LoadCase loadCase) {
-    return SegmentResponse.of(analysis, result(loadCase), segment);
+    return result(loadCase).response(segment);
   }
 
   /**

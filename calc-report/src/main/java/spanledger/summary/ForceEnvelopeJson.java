@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import spanledger.analysis.SegmentEffect;
 import spanledger.envelope.ForceEnvelope;
 import spanledger.envelope.ForceExtreme;
 import spanledger.envelope.Governing;
@@ -47,7 +46,7 @@ final class ForceEnvelopeJson {
     for (ForceExtreme extreme : envelope.governing()) {
       Governing found = extreme.governing();
       ObjectNode one =
-          governing.withObject("/" + symbol(extreme.effect())).putObject(side(extreme));
+          governing.withObject("/" + extreme.effect().symbol()).putObject(side(extreme));
       one.put("value", found.value());
       one.put("segment", found.station().segment().name());
       one.put("x", found.station().x());
@@ -66,7 +65,7 @@ final class ForceEnvelopeJson {
         byCut.put(key, cut);
       }
       cut.withObject("/" + side(extreme))
-          .putArray(symbol(extreme.effect()))
+          .putArray(extreme.effect().symbol())
           .add(found.value())
           .add(loading(found.instance()));
     }
@@ -85,18 +84,5 @@ final class ForceEnvelopeJson {
 
   private static String side(ForceExtreme extreme) {
     return extreme.greatest() ? "greatest" : "least";
-  }
-
-  private static String symbol(SegmentEffect effect) {
-    return switch (effect) {
-      case AXIAL -> "N";
-      case SHEAR_Y -> "V_y";
-      case SHEAR_Z -> "V_z";
-      case TORQUE -> "T";
-      case MOMENT_Y -> "M_y";
-      case MOMENT_Z -> "M_z";
-      case DEFLECTION_Y -> "d_y";
-      case DEFLECTION_Z -> "d_z";
-    };
   }
 }

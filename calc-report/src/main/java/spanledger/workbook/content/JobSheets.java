@@ -60,7 +60,10 @@ public final class JobSheets {
       all.add(DeflectionSheet.cut(finding.governing()));
     }
     all.addAll(groups.cuts());
+    List<ShownForces.Row> forceRows = ShownForces.of(assessment.forces(), kept);
+    forceRows.forEach(row -> all.add(row.shown()));
     CutSheets cuts = CutSheets.write(workbook, all, combinations, forces, loads);
+    ForceEnvelopeSheet.write(workbook, forceRows, cuts);
     StrengthSheet strength = StrengthSheet.write(workbook, strengthCuts, cuts, sections, figures);
     MemberCodeSheets byCode =
         MemberCodeSheets.write(

@@ -74,7 +74,8 @@ final class Representatives {
     return a.value() >= b.value();
   }
 
-  private static String make(Member member) {
+  /** What members have in common that are made alike. */
+  static String make(Member member) {
     return member.role()
         + "|"
         + member.section().name()

@@ -20,6 +20,7 @@ final class SheetNames {
   static final String NODE_FORCES = "Node forces";
   static final String CUT_LOADS = "Loads before cuts";
   static final String CUTS = "Cuts";
+  static final String FORCE_ENVELOPE = "Force envelope";
   static final String STRENGTH = "Member strength";
   static final String MEMBER_INPUTS = "Member inputs";
   static final String MEMBER_RESISTANCE = "Member resistance";
