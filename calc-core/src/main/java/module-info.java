@@ -21,6 +21,7 @@ module spanledger.core {
   exports spanledger.frame;
   exports spanledger.geometry;
   exports spanledger.joint;
+  exports spanledger.jointdesign;
   exports spanledger.joint.sharing;
   exports spanledger.material;
   exports spanledger.memberdesign;

@@ -12,6 +12,7 @@ import spanledger.material.Alloy;
  * @param depth to which they stand in the slot and bear, mm
  * @param length along the slot, mm
  * @param thickness across the slot, which is sheared, mm
+ * @param clearance across the slot before a flank bears, either way, mm
  * @param alloy of the keys
  * @param slotAlloy of what they bear on
  */
@@ -21,15 +22,18 @@ public record FaceKeys(
     double depth,
     double length,
     double thickness,
+    double clearance,
     Alloy alloy,
     Alloy slotAlloy) {
 
   /**
-   * @throws IllegalArgumentException if there is none, or a size is not above zero
+   * @throws IllegalArgumentException if there is none, a size is not above zero, or the clearance
+   *     is negative
    */
   public FaceKeys {
     places = List.copyOf(places);
-    if (places.isEmpty() || !(depth > 0) || !(length > 0) || !(thickness > 0)) {
+    boolean sized = depth > 0 && length > 0 && thickness > 0 && clearance >= 0;
+    if (places.isEmpty() || !sized) {
       throw new IllegalArgumentException("A face needs a key, with sizes above zero.");
     }
   }

@@ -7,11 +7,11 @@ import spanledger.frame.Vector;
 /**
  * A plane in which bolts, and keys if there are any, hand on all six forces of a member end.
  *
- * <p>Its normal is an axis of the joint, and its own first and second axes are those that follow in
- * the order u, v, w: of normal u they are v and w.
+ * <p>Its own first and second axes are axes of the joint, see {@link FaceNormal}: of normal u they
+ * are v and w, of normal -v they are u and w.
  *
  * @param name unique in its joint
- * @param normal the axis square to it
+ * @param normal the direction square to it, towards the member
  * @param origin from the member end, along u, v, w, mm
  * @param bolts the bolts
  * @param keys keys beside them
@@ -23,7 +23,7 @@ import spanledger.frame.Vector;
  */
 public record JointFace(
     String name,
-    JointAxis normal,
+    FaceNormal normal,
     Vector origin,
     FaceBolts bolts,
     Optional<FaceKeys> keys,
@@ -45,11 +45,11 @@ public record JointFace(
 
   /** The first axis in the face. */
   public JointAxis first() {
-    return normal.next();
+    return normal.first();
   }
 
   /** The second axis in the face. */
   public JointAxis second() {
-    return normal.next().next();
+    return normal.second();
   }
 }

@@ -6,6 +6,7 @@ import spanledger.provenance.Source;
 /**
  * The two lips of an extrusion's slot on which the heads of the bolts bear.
  *
+ * @param alongFirst whether the slot runs along the first axis of the face (else the second)
  * @param reach from the root of a lip to its free edge, mm
  * @param thickness of a lip, mm
  * @param opening between the lips, mm
@@ -15,7 +16,13 @@ import spanledger.provenance.Source;
  * @param source where the sizes come from
  */
 public record SlotLips(
-    double reach, double thickness, double opening, double toEnd, Alloy alloy, Source source) {
+    boolean alongFirst,
+    double reach,
+    double thickness,
+    double opening,
+    double toEnd,
+    Alloy alloy,
+    Source source) {
 
   /**
    * @throws IllegalArgumentException if a size is not above zero

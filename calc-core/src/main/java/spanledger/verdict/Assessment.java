@@ -10,6 +10,7 @@ import spanledger.envelope.Findings;
 import spanledger.envelope.ForceEnvelope;
 import spanledger.envelope.Proof;
 import spanledger.frame.Frame;
+import spanledger.jointdesign.JointJudgement;
 import spanledger.memberdesign.MemberJudgement;
 
 /**
@@ -21,6 +22,7 @@ import spanledger.memberdesign.MemberJudgement;
  * @param forces the internal forces of all members, first order
  * @param behaviour how the frame behaves under its combinations
  * @param members what a member code says of the members, if one was named
+ * @param joints what a code says of the joints, if the job describes some
  * @param proof how well the solution meets equilibrium
  * @param verdicts the outcome of every check, and of what was not checked
  */
@@ -31,6 +33,7 @@ public record Assessment(
     List<ForceEnvelope> forces,
     Behaviour behaviour,
     Optional<MemberJudgement> members,
+    Optional<JointJudgement> joints,
     Proof proof,
     List<Verdict> verdicts) {
 
@@ -69,7 +72,15 @@ public record Assessment(
             Math.max(proof.worstResidual(), other.proof.worstResidual()),
             proof.freedoms());
     return new Assessment(
-        frame, actions, findings, forces, behaviour, members, both, List.copyOf(worst.values()));
+        frame,
+        actions,
+        findings,
+        forces,
+        behaviour,
+        members,
+        joints,
+        both,
+        List.copyOf(worst.values()));
   }
 
   /** Whether every check was made and passed. */

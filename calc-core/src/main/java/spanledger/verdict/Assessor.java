@@ -17,6 +17,9 @@ import spanledger.behaviour.SecondOrder;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
 import spanledger.geometry.GeometryFinding;
+import spanledger.jointdesign.JointDesign;
+import spanledger.jointdesign.JointJudge;
+import spanledger.jointdesign.JointJudgement;
 import spanledger.memberdesign.CriticalLengths;
 import spanledger.memberdesign.FrameBucklingLengths;
 import spanledger.memberdesign.MemberDesign;
@@ -35,6 +38,7 @@ public final class Assessor {
   private final SecondOrder secondOrder;
   private final Optional<List<GeometryFinding>> geometry;
   private final Optional<MemberDesign> design;
+  private final Optional<JointDesign> joints;
 
   /**
    * One that judges no geometry, and members elastically only.
@@ -44,7 +48,14 @@ public final class Assessor {
    * @param places tries per segment for moving loads, before refinement
    */
   public Assessor(RuleSet rules, List<Rail> rails, int places) {
-    this(rules, rails, places, SecondOrder.AUTO, Optional.empty(), Optional.empty());
+    this(
+        rules,
+        rails,
+        places,
+        SecondOrder.AUTO,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private Assessor(
@@ -53,28 +64,35 @@ public final class Assessor {
       int places,
       SecondOrder secondOrder,
       Optional<List<GeometryFinding>> geometry,
-      Optional<MemberDesign> design) {
+      Optional<MemberDesign> design,
+      Optional<JointDesign> joints) {
     this.rules = rules;
     this.rails = List.copyOf(rails);
     this.places = places;
     this.secondOrder = secondOrder;
     this.geometry = geometry;
     this.design = design;
+    this.joints = joints;
   }
 
   /** One that counts loads on the displaced frame as the job asks. */
   public Assessor inOrder(SecondOrder choice) {
-    return new Assessor(rules, rails, places, choice, geometry, design);
+    return new Assessor(rules, rails, places, choice, geometry, design, joints);
   }
 
   /** One that judges the sizes of the structure against their limits, too, if they are known. */
   public Assessor withGeometry(Optional<List<GeometryFinding>> sizes) {
-    return new Assessor(rules, rails, places, secondOrder, sizes, design);
+    return new Assessor(rules, rails, places, secondOrder, sizes, design, joints);
   }
 
   /** One that judges members by a member code, too, if there is one. */
   public Assessor byCode(Optional<MemberDesign> memberDesign) {
-    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign);
+    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign, joints);
+  }
+
+  /** One that judges joints by a code, too, if the job describes some. */
+  public Assessor withJoints(Optional<JointDesign> jointDesign) {
+    return new Assessor(rules, rails, places, secondOrder, geometry, design, jointDesign);
   }
 
   /**
@@ -90,19 +108,26 @@ public final class Assessor {
     Behaviour behaviour =
         new BehaviourAnalysis(analysis, rules, secondOrder).run(actions, findings);
     List<Verdict> verdicts = new ArrayList<>();
-    Optional<MemberJudgement> members =
-        design.map(how -> judgement(how, analysis, actions, findings));
+    Collection<? extends MemberForces> states =
+        design.isPresent() || joints.isPresent()
+            ? new SolvedInstances(analysis, actions.combinations(), findings).states()
+            : List.of();
+    Optional<MemberJudgement> members = design.map(how -> judgement(how, analysis, states));
+    Optional<JointJudgement> jointed =
+        joints.map(how -> new JointJudge(how).judge(analysis.frame(), states));
     Set<String> byCode = new HashSet<>();
     members.ifPresent(
         found -> found.uses().forEach(use -> byCode.add(use.member().member().name())));
     verdicts.addAll(new StrengthVerdicts(factors).of(findings, byCode));
     members.ifPresent(found -> verdicts.addAll(MemberVerdicts.of(found)));
+    jointed.ifPresent(found -> verdicts.addAll(JointVerdicts.of(found)));
     verdicts.addAll(new DeflectionVerdicts(rules, rails, analysis.frame()).of(findings));
     verdicts.addAll(new SupportVerdicts().of(findings, combinations));
     geometry.ifPresent(sizes -> verdicts.addAll(GeometryVerdicts.of(sizes)));
     verdicts.addAll(new StabilityVerdicts(behaviour).verdicts());
     verdicts.addAll(new VibrationVerdicts(rules).of(behaviour.vibration()));
-    verdicts.addAll(NotCovered.verdicts(findings, geometry.isPresent(), members.isPresent()));
+    verdicts.addAll(
+        NotCovered.verdicts(findings, geometry.isPresent(), members.isPresent(), jointed));
     return new Assessment(
         analysis.frame(),
         actions,
@@ -110,14 +135,13 @@ public final class Assessor {
         search.forces(),
         behaviour,
         members,
+        jointed,
         search.proof(),
         verdicts);
   }
 
   private static MemberJudgement judgement(
-      MemberDesign how, FrameAnalysis analysis, Actions actions, Findings findings) {
-    Collection<? extends MemberForces> states =
-        new SolvedInstances(analysis, actions.combinations(), findings).states();
+      MemberDesign how, FrameAnalysis analysis, Collection<? extends MemberForces> states) {
     FrameBucklingLengths lengths =
         how.needsFrameBuckling() ? CriticalLengths.of(analysis, states) : FrameBucklingLengths.NONE;
     return new MemberJudge(how, lengths).judge(analysis.frame(), states);

@@ -4,6 +4,7 @@ package spanledger.verdict;
 public enum CheckGroup {
   MEMBER_STRENGTH("Member strength"),
   MEMBER_RESISTANCE("Member resistance by code"),
+  JOINTS("Joints and feet"),
   MEMBER_DEFLECTION("Member deflection"),
   GUARDRAIL("Guardrail"),
   STABILITY("Sway and stability"),

@@ -2,8 +2,10 @@ package spanledger.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
+import spanledger.jointdesign.JointJudgement;
 
 /** What no part of the calculation covers yet; said with every result. */
 final class NotCovered {
@@ -15,9 +17,23 @@ final class NotCovered {
   /**
    * @param geometryReviewed whether the sizes of the structure were judged
    * @param byCode whether a member code judged the members
+   * @param joints what a code says of the joints, if the job describes some
    */
-  static List<Verdict> verdicts(Findings findings, boolean geometryReviewed, boolean byCode) {
-    List<Verdict> verdicts = new ArrayList<>(always());
+  static List<Verdict> verdicts(
+      Findings findings,
+      boolean geometryReviewed,
+      boolean byCode,
+      Optional<JointJudgement> joints) {
+    List<Verdict> verdicts = new ArrayList<>();
+    if (joints.isEmpty()) {
+      verdicts.add(
+          open(
+              "joints",
+              "brackets, keys, slot bolts and welds are not checked; end forces are in the"
+                  + " workbook"));
+    }
+    joints.flatMap(JointVerdicts::undescribed).ifPresent(verdicts::add);
+    verdicts.addAll(always());
     if (findings.deflections().stream().noneMatch(f -> f.kind() == DeflectionFinding.Kind.SWAY)) {
       verdicts.add(open("sway deflection", "no floor stands above the supports to be judged"));
     }
@@ -40,9 +56,6 @@ final class NotCovered {
 
   private static List<Verdict> always() {
     return List.of(
-        open(
-            "joints",
-            "brackets, keys, slot bolts and welds are not checked; end forces are in the workbook"),
         open("overturning and sliding", "not checked; reactions are handed on"),
         open("anchors and ground", "not checked; reactions are handed on"),
         open(

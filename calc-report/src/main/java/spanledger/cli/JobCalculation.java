@@ -109,6 +109,7 @@ final class JobCalculation implements JobRunner {
               .inOrder(job.analysis().secondOrder())
               .withGeometry(job.assembly().map(built -> built.geometry(job.rules())))
               .byCode(job.memberDesign())
+              .withJoints(job.jointDesign())
               .assess(analysis, actions, job.combinations()));
     } catch (MechanismException e) {
       return refused(file, output, e);

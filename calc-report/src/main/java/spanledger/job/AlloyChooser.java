@@ -44,6 +44,35 @@ final class AlloyChooser {
         new Pair(material, section), pair -> choose(material, section, reference));
   }
 
+  /**
+   * The alloy of a part of a joint, at one thickness; of an open profile unless the material says
+   * its form.
+   *
+   * @param thickness mm
+   * @param reference where the part names its material
+   */
+  Optional<Alloy> ofPart(MaterialChoice material, double thickness, Located reference) {
+    if (material instanceof MaterialChoice.Own own) {
+      return Optional.of(own.alloy());
+    }
+    MaterialChoice.Published published = (MaterialChoice.Published) material;
+    try {
+      return Optional.of(
+          table.select(
+              published.designation(),
+              published.form().orElse(ProductForm.OPEN_PROFILE),
+              thickness,
+              thickness));
+    } catch (IllegalArgumentException e) {
+      reading.error(
+          reference,
+          "a material without strengths for this part: " + e.getMessage(),
+          "a form and a thickness for which strengths are published",
+          "choose another alloy, say its form, or give the strengths in the material");
+      return Optional.empty();
+    }
+  }
+
   private Optional<Alloy> choose(MaterialChoice material, Section section, Located reference) {
     if (material instanceof MaterialChoice.Own own) {
       return Optional.of(own.alloy());

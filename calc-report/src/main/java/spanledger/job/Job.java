@@ -9,6 +9,7 @@ import spanledger.action.RuleSet;
 import spanledger.action.Surface;
 import spanledger.action.UserCase;
 import spanledger.frame.Frame;
+import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
 
 /**
@@ -25,6 +26,7 @@ import spanledger.memberdesign.MemberDesign;
  * @param trains rows of loads that may stand anywhere along some members
  * @param assembly the description of which the frame came, if it was described and not only typed
  * @param memberDesign by which code members are checked, if the job says so
+ * @param jointDesign by which code joints are checked and where they are, if the job says so
  * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
  *     tried
  * @param analysis how the job is to be analysed
@@ -43,6 +45,7 @@ public record Job(
     List<LoadTrain> trains,
     Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
+    Optional<JointDesign> jointDesign,
     int placesPerSegment,
     AnalysisOptions analysis,
     StiffnessBound bound,

@@ -15,6 +15,8 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedNumber;
+import spanledger.joint.JointType;
+import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
 
 /** Decodes a whole job file and checks how its parts fit together. */
@@ -79,6 +81,16 @@ final class JobDecoder {
     Optional<Located> memberChecks = fields.find("memberChecks");
     Optional<MemberDesign> design =
         memberChecks.flatMap(new MemberChecksDecoder(reading, structure, tables.codes())::decode);
+    Names<JointType> details =
+        named(
+            fields,
+            "jointDetails",
+            "joint",
+            new JointDetailDecoder(reading, structure, known)::decode);
+    Optional<Located> jointChecks = fields.find("jointChecks");
+    Optional<JointDesign> joints =
+        jointChecks.flatMap(
+            new JointChecksDecoder(reading, structure, tables.jointCodes(), details)::decode);
     AnalysisOptions analysis =
         fields
             .find("analysis")
@@ -102,6 +114,8 @@ final class JobDecoder {
         || !rails.areAllSound()
         || !userCases.areAllSound()
         || !trains.areAllSound()
+        || !details.areAllSound()
+        || joints.isPresent() != jointChecks.isPresent()
         || design.isPresent() != memberChecks.isPresent()) {
       return Optional.empty();
     }
@@ -125,6 +139,7 @@ final class JobDecoder {
             trains.usable(),
             structure.assembly().built(),
             design,
+            joints,
             places,
             analysis,
             bound,

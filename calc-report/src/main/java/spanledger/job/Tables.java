@@ -10,6 +10,7 @@ import spanledger.action.Figure;
 import spanledger.action.RuleSet;
 import spanledger.bolt.BoltTable;
 import spanledger.material.AlloyTable;
+import spanledger.resistance.joint.JointCode;
 import spanledger.section.CatalogueSection;
 import spanledger.tables.AlloyTables;
 import spanledger.tables.BoltTables;
@@ -62,6 +63,11 @@ public record Tables(
         codes,
         all,
         bolts.with(library.bolts()));
+  }
+
+  /** The codes by which joints can be checked, by the id of their figures. */
+  Map<String, JointCode> jointCodes() {
+    return JointCodes.of(codes);
   }
 
   /** The data that come with the program. */

@@ -10,6 +10,9 @@ import spanledger.action.CombinationSet;
 import spanledger.action.Figure;
 import spanledger.action.RailDirection;
 import spanledger.action.RuleSet;
+import spanledger.bolt.BoltGrade;
+import spanledger.bolt.BoltSize;
+import spanledger.bolt.BoltTable;
 import spanledger.material.Alloy;
 import spanledger.material.AlloyTable;
 import spanledger.material.BucklingClass;
@@ -46,7 +49,17 @@ final class SmallTables {
         new AlloyTable(List.of(alloy("6063-T6", 25), alloy("6082-T6", 5), alloy("6060-T66", 3))),
         rules,
         combinations,
-        Map.of(CODE, new MemberCodeChoice(figures(), SmallTables::code)));
+        Map.of(CODE, new MemberCodeChoice(figures(), SmallTables::code)),
+        Map.of(),
+        bolts());
+  }
+
+  private static BoltTable bolts() {
+    return new BoltTable(
+        List.of(new BoltGrade("A4-70", 700, 450, true, 24, INVENTED, INVENTED, "")),
+        List.of(
+            new BoltSize(
+                "M8", 8, 1.25, 36.6, 13, 5.3, 6.5, 9, 8.4, 16, 1.6, INVENTED, INVENTED, "")));
   }
 
   private static CodeFigures figures() {

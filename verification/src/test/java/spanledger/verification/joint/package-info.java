@@ -1,4 +1,6 @@
-/** Proof of the sharing of joint forces, of the stiffness of joints and of the resistance of parts. */
+/**
+ * Proof of the sharing of joint forces, of the stiffness of joints and of the resistance of parts.
+ */
 @NullMarked
 package spanledger.verification.joint;
 

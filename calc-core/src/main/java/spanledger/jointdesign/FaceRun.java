@@ -1,0 +1,44 @@
+package spanledger.jointdesign;
+
+import java.util.List;
+import spanledger.joint.JointFace;
+import spanledger.joint.sharing.SharedForces;
+import spanledger.resistance.joint.JointCheck;
+import spanledger.resistance.member.Working;
+
+/**
+ * A face of a joint under one set of forces.
+ *
+ * @param face the face
+ * @param forces a run of {@link ForcesOnFace}
+ * @param shared how they are shared, with the residual of equilibrium
+ * @param shears the shear of each bolt
+ * @param tensions the tension of each bolt
+ * @param keys the bearing of each key at its two bearing points, one after the other
+ * @param contacts the pressing at each piece of the bed
+ * @param demands a run of {@link BoltDemand} for each bolt
+ * @param checks every check that can be made
+ * @param open what cannot be checked, and what to add
+ */
+public record FaceRun(
+    JointFace face,
+    Working forces,
+    SharedForces shared,
+    List<Working> shears,
+    List<Working> tensions,
+    List<Working> keys,
+    List<Working> contacts,
+    List<Working> demands,
+    List<JointCheck> checks,
+    List<String> open) {
+
+  public FaceRun {
+    shears = List.copyOf(shears);
+    tensions = List.copyOf(tensions);
+    keys = List.copyOf(keys);
+    contacts = List.copyOf(contacts);
+    demands = List.copyOf(demands);
+    checks = List.copyOf(checks);
+    open = List.copyOf(open);
+  }
+}

@@ -1,0 +1,205 @@
+package spanledger.jointdesign;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import spanledger.joint.JointFace;
+import spanledger.joint.sharing.AlongSlotShare;
+import spanledger.joint.sharing.BoltPlace;
+import spanledger.joint.sharing.BoltShearShare;
+import spanledger.joint.sharing.BoltTensionShare;
+import spanledger.joint.sharing.ContactPoint;
+import spanledger.joint.sharing.ContactShare;
+import spanledger.joint.sharing.FaceForces;
+import spanledger.joint.sharing.FaceMovement;
+import spanledger.joint.sharing.JointGeometry;
+import spanledger.joint.sharing.JointSharing;
+import spanledger.joint.sharing.KeyBearingShare;
+import spanledger.joint.sharing.KeyPlace;
+import spanledger.joint.sharing.KeySharing;
+import spanledger.joint.sharing.SharedForces;
+import spanledger.procedure.CompiledProcedure;
+import spanledger.provenance.Source;
+import spanledger.resistance.member.Working;
+
+/** Shares the forces on one face and says, run by run, what each of its parts carries. */
+final class FaceSharing {
+
+  /** Marks movements, which the solver finds and the balance of the face proves. */
+  static final Source SOLVED = Source.derived("solver; the balance of the face proves it");
+
+  private static final CompiledProcedure ALONG = AlongSlotShare.PROCEDURE.compile();
+  private static final CompiledProcedure SHEAR = BoltShearShare.PROCEDURE.compile();
+  private static final CompiledProcedure TENSION = BoltTensionShare.PROCEDURE.compile();
+  private static final CompiledProcedure KEY = KeyBearingShare.PROCEDURE.compile();
+  private static final CompiledProcedure CONTACT = ContactShare.PROCEDURE.compile();
+  private static final CompiledProcedure DEMAND = BoltDemand.PROCEDURE.compile();
+
+  /**
+   * Forces smaller than this part of the greatest are rounding of the analysis: a pinned end hands
+   * on no torsion, and nothing at its face need resist one.
+   */
+  private static final double ROUNDING = 1e-9;
+
+  private final String where;
+  private final JointGeometry geometry;
+  private final Source source;
+
+  /**
+   * @param where the joint and the face, in words, unique among joints
+   * @param source where the description comes from
+   */
+  FaceSharing(String where, JointFace face, Source source) {
+    this.where = where;
+    this.source = source;
+    geometry = FaceGeometry.of(face);
+  }
+
+  /**
+   * Shares.
+   *
+   * @throws spanledger.joint.sharing.UnresistedFaceException if nothing resists one of the forces
+   */
+  SharedForces share(Working forces) {
+    double force = 0;
+    double moment = 0;
+    for (String symbol : List.of("N", "V_y", "V_z")) {
+      force = Math.max(force, Math.abs(forces.value(symbol)));
+    }
+    for (String symbol : List.of("T", "M_y", "M_z")) {
+      moment = Math.max(moment, Math.abs(forces.value(symbol)));
+    }
+    double least = ROUNDING * Math.max(force, moment / reach());
+    double leastMoment = least * reach();
+    return JointSharing.of(
+        geometry,
+        new FaceForces(
+            whole(forces.value("N"), least),
+            whole(forces.value("V_y"), least),
+            whole(forces.value("V_z"), least),
+            whole(forces.value("T"), leastMoment),
+            whole(forces.value("M_y"), leastMoment),
+            whole(forces.value("M_z"), leastMoment)),
+        geometry.keys().isEmpty() ? KeySharing.BY_STIFFNESS : KeySharing.KEYS_CARRY_ACROSS);
+  }
+
+  private double reach() {
+    double reach = 1;
+    for (BoltPlace bolt : geometry.bolts()) {
+      reach = Math.max(reach, Math.hypot(bolt.y(), bolt.z()));
+    }
+    return reach;
+  }
+
+  private static double whole(double value, double least) {
+    return Math.abs(value) <= least ? 0 : value;
+  }
+
+  List<Working> shears(Working forces, FaceMovement movement) {
+    List<Working> runs = new ArrayList<>();
+    for (BoltPlace bolt : geometry.bolts()) {
+      String name = where + ", " + bolt.name();
+      boolean keyed = !geometry.keys().isEmpty();
+      Working.Feeding run =
+          Working.of(keyed ? ALONG : SHEAR, name)
+              .given("y", bolt.y(), name + ", place along the first axis", source)
+              .given("z", bolt.z(), name + ", place along the second axis", source)
+              .given("k_y", bolt.shearStiffnessY(), ALIKE, ALIKE_SOURCE)
+              .given("k_z", bolt.shearStiffnessZ(), ALIKE, ALIKE_SOURCE);
+      if (keyed) {
+        KeyPlace key = geometry.keys().get(0);
+        run.given("α", key.slotAngle(), where + ", direction of the slot", source)
+            .given("K_s", geometry.bolts().size(), where + ", bolts alike, their sum", ALIKE_SOURCE)
+            .same(forces, "V_y", "V_z");
+      } else {
+        inFace(run, movement);
+      }
+      runs.add(run.run());
+    }
+    return runs;
+  }
+
+  private static final String ALIKE = "bolts of a face are alike; only their ratio counts";
+  private static final Source ALIKE_SOURCE =
+      Source.derived("Bolts alike share by their places alone (docs/theory/joints.md)");
+
+  List<Working> tensions(FaceMovement movement) {
+    List<Working> runs = new ArrayList<>();
+    for (BoltPlace bolt : geometry.bolts()) {
+      String name = where + ", " + bolt.name();
+      Working.Feeding run =
+          Working.of(TENSION, name)
+              .given("y", bolt.y(), name + ", place along the first axis", source)
+              .given("z", bolt.z(), name + ", place along the second axis", source)
+              .given(
+                  "k_x",
+                  bolt.tensionStiffness(),
+                  where + ", stretch of bolts",
+                  FaceGeometry.SOURCE);
+      runs.add(offFace(run, movement).run());
+    }
+    return runs;
+  }
+
+  List<Working> contacts(FaceMovement movement) {
+    List<Working> runs = new ArrayList<>();
+    for (ContactPoint point : geometry.contacts()) {
+      String name = where + ", " + point.name();
+      Working.Feeding run =
+          Working.of(CONTACT, name)
+              .given("y", point.y(), name + ", place along the first axis", source)
+              .given("z", point.z(), name + ", place along the second axis", source)
+              .given("k_c", point.stiffness(), where + ", stiffness of bed", FaceGeometry.SOURCE);
+      runs.add(offFace(run, movement).run());
+    }
+    return runs;
+  }
+
+  List<Working> keys(FaceMovement movement) {
+    List<Working> runs = new ArrayList<>();
+    for (KeyPlace key : geometry.keys()) {
+      for (int side = -1; side <= 1; side += 2) {
+        String name = where + ", " + key.name();
+        Working.Feeding run =
+            Working.of(KEY, name + (side < 0 ? ", first half" : ", second half"))
+                .given("y", key.y(), name + ", place along the first axis", source)
+                .given("z", key.z(), name + ", place along the second axis", source)
+                .given("α", key.slotAngle(), where + ", direction of the slot", source)
+                .given(
+                    "a",
+                    side * key.length() / Math.sqrt(12),
+                    String.format(Locale.ROOT, "%s, bearing point %+d", name, side),
+                    Source.derived("Length of the key over the root of 12, either way"))
+                .given("g", key.clearance(), where + ", clearance of keys", source)
+                .given("k", key.stiffness() / 2, where + ", stiffness of half a key", ALIKE_SOURCE);
+        inFace(run, movement);
+        runs.add(run.run());
+      }
+    }
+    return runs;
+  }
+
+  List<Working> demands(List<Working> shears, List<Working> tensions) {
+    List<Working> runs = new ArrayList<>();
+    for (int i = 0; i < shears.size(); i++) {
+      runs.add(
+          Working.of(DEMAND, shears.get(i).label())
+              .same(shears.get(i), "F_y", "F_z")
+              .from(tensions.get(i), "F_x", "F_t")
+              .run());
+    }
+    return runs;
+  }
+
+  private void inFace(Working.Feeding run, FaceMovement movement) {
+    run.given("u_y", movement.y(), where + ", movement u_y", SOLVED)
+        .given("u_z", movement.z(), where + ", movement u_z", SOLVED)
+        .given("φ_x", movement.aboutX(), where + ", movement φ_x", SOLVED);
+  }
+
+  private Working.Feeding offFace(Working.Feeding run, FaceMovement movement) {
+    return run.given("u_x", movement.x(), where + ", movement u_x", SOLVED)
+        .given("φ_y", movement.aboutY(), where + ", movement φ_y", SOLVED)
+        .given("φ_z", movement.aboutZ(), where + ", movement φ_z", SOLVED);
+  }
+}

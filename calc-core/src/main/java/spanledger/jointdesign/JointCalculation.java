@@ -1,0 +1,111 @@
+package spanledger.jointdesign;
+
+import java.util.ArrayList;
+import java.util.List;
+import spanledger.envelope.Instance;
+import spanledger.joint.BracketJoint;
+import spanledger.joint.JointAxis;
+import spanledger.joint.JointFace;
+import spanledger.joint.sharing.SharedForces;
+import spanledger.procedure.CompiledProcedure;
+import spanledger.provenance.Source;
+import spanledger.resistance.joint.JointCode;
+import spanledger.resistance.member.Effect;
+import spanledger.resistance.member.Working;
+
+/** Works out one joint: from the forces at the member end to the uses of all its parts. */
+final class JointCalculation {
+
+  /** Marks the internal forces at a member end. */
+  static final Source AT_END = Source.derived("internal forces at the member end");
+
+  private static final CompiledProcedure END = EndForcesOnJoint.PROCEDURE.compile();
+  private static final CompiledProcedure FACE = ForcesOnFace.PROCEDURE.compile();
+  private static final Effect[] FORCES = {
+    Effect.N, Effect.V_Y, Effect.V_Z, Effect.T, Effect.M_Y, Effect.M_Z
+  };
+
+  private final JointCode code;
+  private final JointEnd end;
+  private final BracketJoint joint;
+
+  JointCalculation(JointCode code, JointEnd end, BracketJoint joint) {
+    this.code = code;
+    this.end = end;
+    this.joint = joint;
+  }
+
+  /**
+   * Works it out.
+   *
+   * @param forces N, V_y, V_z, T, M_y, M_z at the member end
+   * @throws spanledger.joint.sharing.UnresistedFaceException if nothing at a face resists a force
+   */
+  JointRun run(Instance instance, double[] forces) {
+    String name = end.name();
+    Working.Feeding feeding =
+        Working.of(END, name)
+            .given("s", end.start() ? 1 : -1, name + ", which end", joint.source());
+    for (int i = 0; i < FORCES.length; i++) {
+      String symbol = FORCES[i].symbol();
+      feeding.given(symbol, forces[i], name + ", " + symbol, AT_END);
+    }
+    Working onJoint = feeding.run();
+    List<FaceRun> faces = new ArrayList<>();
+    for (JointFace face : joint.faces()) {
+      faces.add(face(face, onJoint));
+    }
+    return new JointRun(end, joint, instance, onJoint, faces);
+  }
+
+  private FaceRun face(JointFace face, Working onJoint) {
+    String where = end.name() + ", " + face.name();
+    Working forces = onFace(face, onJoint, where);
+    FaceSharing sharing = new FaceSharing(where, face, joint.source());
+    SharedForces shared = sharing.share(forces);
+    List<Working> shears = sharing.shears(forces, shared.movement());
+    List<Working> tensions = sharing.tensions(shared.movement());
+    List<Working> demands = sharing.demands(shears, tensions);
+    List<Working> keys = sharing.keys(shared.movement());
+    FaceChecks checks = new FaceChecks(code, face, where, joint.source()).bolts(demands);
+    return new FaceRun(
+        face,
+        forces,
+        shared,
+        shears,
+        tensions,
+        keys,
+        sharing.contacts(shared.movement()),
+        demands,
+        checks.checks(),
+        checks.open());
+  }
+
+  private Working onFace(JointFace face, Working onJoint, String where) {
+    JointAxis normal = face.normal().axis();
+    Working.Feeding run =
+        Working.of(FACE, where)
+            .given("s_n", face.normal().sign(), where + ", which way it looks", joint.source());
+    JointAxis[] axes = {normal, face.first(), face.second()};
+    String[] marks = {"n", "a", "b"};
+    for (int i = 0; i < axes.length; i++) {
+      String letter = axes[i].letter();
+      run.from(onJoint, "P_" + marks[i], "P_" + letter)
+          .from(onJoint, "C_" + marks[i], "C_" + letter)
+          .given(
+              "o_" + marks[i],
+              along(face, axes[i]),
+              where + ", origin along " + letter,
+              joint.source());
+    }
+    return run.run();
+  }
+
+  private static double along(JointFace face, JointAxis axis) {
+    return switch (axis) {
+      case U -> face.origin().x();
+      case V -> face.origin().y();
+      case W -> face.origin().z();
+    };
+  }
+}

@@ -1,0 +1,44 @@
+package spanledger.jointdesign;
+
+import java.util.List;
+import java.util.Optional;
+import spanledger.frame.Member;
+import spanledger.frame.Support;
+import spanledger.joint.BracketJoint;
+import spanledger.joint.JointType;
+import spanledger.resistance.joint.JointCode;
+
+/**
+ * By which code joints are checked, and where they are.
+ *
+ * @param code the code
+ * @param joints joints of member ends; the first that covers an end counts
+ * @param feet feet of supports; the first that covers a support counts
+ */
+public record JointDesign(JointCode code, List<JointPlacing> joints, List<FootPlacing> feet) {
+
+  public JointDesign {
+    joints = List.copyOf(joints);
+    feet = List.copyOf(feet);
+  }
+
+  /**
+   * The joint of a member end, if the job describes it.
+   *
+   * @param start whether the start, or else the end, is meant
+   */
+  public Optional<BracketJoint> joint(Member member, boolean start) {
+    return joints.stream()
+        .filter(placing -> placing.ends().has(start) && placing.members().picks(member))
+        .map(JointPlacing::joint)
+        .findFirst();
+  }
+
+  /** The foot of a support, if the job describes it. */
+  public Optional<JointType> foot(Support support) {
+    return feet.stream()
+        .filter(placing -> placing.supports().picks(support.node().name()))
+        .map(FootPlacing::foot)
+        .findFirst();
+  }
+}

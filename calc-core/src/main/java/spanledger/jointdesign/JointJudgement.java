@@ -1,0 +1,29 @@
+package spanledger.jointdesign;
+
+import java.util.List;
+
+/**
+ * What a code says of the joints of a frame.
+ *
+ * @param title the code, as people cite it
+ * @param findings the worst of each check of each face of each joint
+ * @param open checks of described joints that cannot be made
+ * @param undescribed member ends that are joined to something, of which the job says nothing
+ */
+public record JointJudgement(
+    String title, List<JointFinding> findings, List<OpenCheck> open, List<JointEnd> undescribed) {
+
+  public JointJudgement {
+    findings = List.copyOf(findings);
+    open = List.copyOf(open);
+    undescribed = List.copyOf(undescribed);
+  }
+
+  /**
+   * A check that cannot be made.
+   *
+   * @param subject the joint
+   * @param what what stands in the way and what to add
+   */
+  public record OpenCheck(String subject, String what) {}
+}

@@ -1,0 +1,68 @@
+package spanledger.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spanledger.jointdesign.JointEnd;
+import spanledger.jointdesign.JointFinding;
+import spanledger.jointdesign.JointJudgement;
+import spanledger.resistance.member.Working;
+
+/** Says what a code found of the joints. */
+final class JointVerdicts {
+
+  /** How many member ends without a described joint are named. */
+  private static final int NAMED = 12;
+
+  private JointVerdicts() {}
+
+  static List<Verdict> of(JointJudgement judgement) {
+    List<Verdict> verdicts = new ArrayList<>();
+    for (JointFinding finding : judgement.findings()) {
+      verdicts.add(verdict(finding));
+    }
+    for (JointJudgement.OpenCheck open : judgement.open()) {
+      verdicts.add(Verdict.notChecked(CheckGroup.JOINTS, "joint", open.subject(), open.what()));
+    }
+    return verdicts;
+  }
+
+  /** The verdict on member ends of which the job says nothing; empty if there are none. */
+  static Optional<Verdict> undescribed(JointJudgement judgement) {
+    List<JointEnd> ends = judgement.undescribed();
+    if (ends.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> named = ends.stream().limit(NAMED).map(JointEnd::name).toList();
+    String more = ends.size() > NAMED ? " and " + (ends.size() - NAMED) + " more" : "";
+    return Optional.of(
+        Verdict.notChecked(
+            CheckGroup.OUTSIDE,
+            "joints",
+            "whole structure",
+            (ends.size() == 1
+                    ? "1 member end has no described joint: "
+                    : ends.size() + " member ends have no described joint: ")
+                + String.join("; ", named)
+                + more
+                + "; describe them under jointDetails and jointChecks"));
+  }
+
+  private static Verdict verdict(JointFinding finding) {
+    double value = finding.governing().value();
+    boolean known = !Double.isNaN(value);
+    Working working = finding.check().working();
+    String face = finding.face().face().name();
+    String clause = finding.use().clause();
+    return new Verdict(
+        CheckGroup.JOINTS,
+        face + ": " + finding.use().words() + (clause.isEmpty() ? "" : ", " + clause),
+        finding.run().end().name(),
+        known ? (value <= 1 ? Status.PASSED : Status.FAILED) : Status.NOT_CHECKED,
+        value,
+        1,
+        "",
+        Optional.of(finding.governing()),
+        known ? "at " + working.label() : "the check has no value here");
+  }
+}

@@ -1,0 +1,146 @@
+package spanledger.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import spanledger.frame.Support;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
+import spanledger.job.source.Quoted;
+import spanledger.joint.BracketJoint;
+import spanledger.joint.JointType;
+import spanledger.jointdesign.Ends;
+import spanledger.jointdesign.FootPlacing;
+import spanledger.jointdesign.JointDesign;
+import spanledger.jointdesign.JointPlacing;
+import spanledger.memberdesign.MemberPick;
+import spanledger.resistance.joint.JointCode;
+import spanledger.tables.NearMiss;
+
+/** Decodes by which code joints are checked, and where they are. */
+final class JointChecksDecoder {
+
+  private static final Map<String, Ends> ENDS =
+      Map.of("start", Ends.START, "end", Ends.END, "both", Ends.BOTH);
+
+  private final Reading reading;
+  private final Values values;
+  private final PublishedNames published;
+  private final Map<String, JointCode> codes;
+  private final MemberPickDecoder picks;
+  private final Names<Support> supports;
+  private final Names<JointType> joints;
+
+  JointChecksDecoder(
+      Reading reading, Structure structure, Map<String, JointCode> codes, Names<JointType> joints) {
+    this.reading = reading;
+    this.values = new Values(reading);
+    this.published = new PublishedNames(reading);
+    this.codes = codes;
+    this.picks = new MemberPickDecoder(reading, structure.members());
+    this.supports = structure.supports();
+    this.joints = joints;
+  }
+
+  /** What the job says; empty if it has faults. */
+  Optional<JointDesign> decode(Located given) {
+    return reading.fields("jointChecks", given).flatMap(this::design);
+  }
+
+  private Optional<JointDesign> design(Fields fields) {
+    Optional<JointCode> code =
+        fields.require("code").flatMap(name -> published.choose(name, "joint code", codes));
+    boolean sound = true;
+    List<JointPlacing> placed = new ArrayList<>();
+    for (Located one : fields.findList("joints")) {
+      Optional<JointPlacing> placing = reading.fields("jointUse", one).flatMap(this::joint);
+      placing.ifPresent(placed::add);
+      sound &= placing.isPresent();
+    }
+    List<FootPlacing> feet = new ArrayList<>();
+    for (Located one : fields.findList("feet")) {
+      Optional<FootPlacing> placing = reading.fields("footUse", one).flatMap(this::foot);
+      placing.ifPresent(feet::add);
+      sound &= placing.isPresent();
+    }
+    return sound && code.isPresent()
+        ? Optional.of(new JointDesign(code.get(), placed, feet))
+        : Optional.empty();
+  }
+
+  private Optional<JointPlacing> joint(Fields fields) {
+    Optional<MemberPick> members = picks.decode(fields);
+    Optional<Ends> ends =
+        fields.find("ends").map(e -> values.word(e, ENDS)).orElse(Optional.of(Ends.BOTH));
+    Optional<Located> named = fields.require("joint");
+    Optional<JointType> type = named.flatMap(joints::resolve);
+    if (type.isPresent() && !(type.get() instanceof BracketJoint)) {
+      reading.error(
+          named.orElseThrow(),
+          "a foot in place of a joint of member ends",
+          "a joint of kind \"bracket\"",
+          "name it under \"feet\", or name another joint");
+      return Optional.empty();
+    }
+    return members.isEmpty() || ends.isEmpty() || type.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new JointPlacing(members.get(), ends.get(), (BracketJoint) type.get()));
+  }
+
+  private Optional<FootPlacing> foot(Fields fields) {
+    List<String> nodes = new ArrayList<>();
+    boolean sound = true;
+    for (Located one : fields.requireList("supports")) {
+      Optional<List<String>> found = nodes(one);
+      found.ifPresent(nodes::addAll);
+      sound &= found.isPresent();
+    }
+    Optional<Located> named = fields.require("joint");
+    Optional<JointType> type = named.flatMap(joints::resolve);
+    if (type.isPresent() && type.get() instanceof BracketJoint) {
+      reading.error(
+          named.orElseThrow(),
+          "a joint of member ends in place of a foot",
+          "a joint of kind \"base-plate\" or \"clamp-foot\"",
+          "name it under \"joints\", or name another foot");
+      return Optional.empty();
+    }
+    return !sound || type.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new FootPlacing(new MemberPick(nodes), type.get()));
+  }
+
+  /** The nodes of the supports that a text names; a name that fits none is reported. */
+  private Optional<List<String>> nodes(Located given) {
+    if (!(given instanceof LocatedText text)) {
+      reading.gap(given.pointer());
+      return Optional.empty();
+    }
+    TreeSet<String> known = new TreeSet<>();
+    List<String> nodes = new ArrayList<>();
+    boolean faulty = false;
+    for (Located.Entry entry : supports.entries()) {
+      known.add(entry.key());
+      if (MemberPick.matches(text.text(), entry.key())) {
+        Optional<Support> support = supports.usable(entry.key());
+        support.ifPresent(s -> nodes.add(s.node().name()));
+        faulty |= support.isEmpty();
+      }
+    }
+    if (nodes.isEmpty() && !faulty && supports.openMakers().isEmpty()) {
+      reading.error(
+          text,
+          Quoted.text(text.text()) + ", which fits no support",
+          "the name of a support, or of several with * for any characters",
+          NearMiss.of(text.text(), known)
+              .map(near -> "did you mean " + Quoted.text(near) + "?")
+              .orElse("correct the name, or remove it"));
+    }
+    return nodes.isEmpty() ? Optional.empty() : Optional.of(nodes);
+  }
+}

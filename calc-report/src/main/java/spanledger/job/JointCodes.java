@@ -1,0 +1,32 @@
+package spanledger.job;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import spanledger.resistance.joint.En1999Joints;
+import spanledger.resistance.joint.JointCode;
+import spanledger.resistance.member.CodeFigures;
+
+/** The codes by which joints can be checked. */
+final class JointCodes {
+
+  private JointCodes() {}
+
+  /**
+   * Those whose figures are at hand, by the id of their figures.
+   *
+   * @param members the member codes, which have the figures of their standards
+   */
+  static Map<String, JointCode> of(Map<String, MemberCodeChoice> members) {
+    Map<String, Function<CodeFigures, JointCode>> known = Map.of("en-1999-1-1", En1999Joints::new);
+    Map<String, JointCode> codes = new TreeMap<>();
+    known.forEach(
+        (id, code) -> {
+          MemberCodeChoice figures = members.get(id);
+          if (figures != null) {
+            codes.put(id, code.apply(figures.figures()));
+          }
+        });
+    return codes;
+  }
+}

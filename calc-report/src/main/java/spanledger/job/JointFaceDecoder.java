@@ -1,0 +1,302 @@
+package spanledger.job;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import spanledger.frame.Vector;
+import spanledger.job.reading.Fields;
+import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
+import spanledger.job.source.Quoted;
+import spanledger.joint.BoltHead;
+import spanledger.joint.BracketLeg;
+import spanledger.joint.FaceBolts;
+import spanledger.joint.FaceFriction;
+import spanledger.joint.FaceKeys;
+import spanledger.joint.FaceNormal;
+import spanledger.joint.FacePlace;
+import spanledger.joint.JointFace;
+import spanledger.joint.Ply;
+import spanledger.joint.SlotLips;
+import spanledger.material.Alloy;
+import spanledger.provenance.Source;
+import spanledger.quantity.Dimension;
+
+/** Decodes the faces of a bracketed joint. */
+final class JointFaceDecoder {
+
+  private final Reading reading;
+  private final Values values;
+  private final JointParts parts;
+  private final FaceBoltDecoder bolts;
+  private final SlotLipDecoder lips;
+
+  JointFaceDecoder(Reading reading, JointParts parts, FaceBoltDecoder bolts, SlotLipDecoder lips) {
+    this.reading = reading;
+    this.values = new Values(reading);
+    this.parts = parts;
+    this.bolts = bolts;
+    this.lips = lips;
+  }
+
+  Optional<JointFace> decode(Located given) {
+    return reading.fields("jointFace", given).flatMap(this::face);
+  }
+
+  private Optional<JointFace> face(Fields fields) {
+    Optional<LocatedText> name = fields.requireText("name");
+    Optional<FaceNormal> normal = fields.require("normal").flatMap(parts::normal);
+    Optional<Vector> origin =
+        fields
+            .find("origin")
+            .map(v -> values.vector(v, Dimension.LENGTH))
+            .orElse(Optional.of(Vector.ZERO));
+    Optional<FaceBolts> group = fields.require("bolts").flatMap(bolts::decode);
+    Optional<Located> keysGiven = fields.find("keys");
+    Optional<FaceKeys> keys = keysGiven.flatMap(k -> keys(k, normal));
+    List<Ply> plies = plies(fields.requireList("plies"), group);
+    Optional<Located> legGiven = fields.find("leg");
+    Optional<BracketLeg> leg = legGiven.flatMap(l -> leg(l, normal));
+    Optional<Located> lipsGiven = fields.find("lips");
+    Optional<SlotLips> held = lipsGiven.flatMap(l -> lips.decode(l, normal));
+    Optional<Located> frictionGiven = fields.find("friction");
+    Optional<FaceFriction> friction = frictionGiven.flatMap(this::friction);
+    Optional<Double> packing =
+        fields
+            .find("packing")
+            .map(v -> values.notNegative(v, Dimension.LENGTH))
+            .orElse(Optional.of(0.0));
+    if (name.isEmpty()
+        || normal.isEmpty()
+        || origin.isEmpty()
+        || group.isEmpty()
+        || keysGiven.isPresent() != keys.isPresent()
+        || plies.isEmpty()
+        || legGiven.isPresent() != leg.isPresent()
+        || lipsGiven.isPresent() != held.isPresent()
+        || frictionGiven.isPresent() != friction.isPresent()
+        || packing.isEmpty()
+        || !headFits(fields, group.get(), lipsGiven, held)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new JointFace(
+            name.get().text(),
+            normal.get(),
+            origin.get(),
+            group.get(),
+            keys,
+            plies,
+            leg,
+            held,
+            friction,
+            packing.get()));
+  }
+
+  /** Heads in a slot need lips that they can bear on, and lips need heads in a slot. */
+  private boolean headFits(
+      Fields fields, FaceBolts group, Optional<Located> given, Optional<SlotLips> held) {
+    if (group.head() instanceof BoltHead.InSlot head) {
+      if (held.isEmpty()) {
+        reading.error(
+            fields.object(),
+            "bolts with a " + head.words() + " but no \"lips\" that hold it",
+            "\"lips\" beside bolts whose head lies in a slot",
+            "add the lips, or make the head \"hexagon\"");
+        return false;
+      }
+      if (head.width() <= held.get().opening()) {
+        reading.error(
+            given.orElseThrow(),
+            "lips that open as wide as the head is, or wider",
+            "an opening below the width of the head",
+            "correct the sizes of lips or head");
+        return false;
+      }
+      return true;
+    }
+    if (held.isPresent()) {
+      reading.error(
+          given.orElseThrow(),
+          "lips beside hexagon heads",
+          "lips only beside bolts whose head lies in a slot",
+          "remove \"lips\", or give the head in the slot");
+      return false;
+    }
+    return true;
+  }
+
+  private List<Ply> plies(List<Located> given, Optional<FaceBolts> group) {
+    List<Ply> plies = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    boolean sound = true;
+    for (Located one : given) {
+      Optional<Ply> ply = reading.fields("ply", one).flatMap(fields -> ply(fields, group, names));
+      ply.ifPresent(plies::add);
+      sound &= ply.isPresent();
+    }
+    return sound ? plies : List.of();
+  }
+
+  private Optional<Ply> ply(Fields fields, Optional<FaceBolts> group, Set<String> names) {
+    Optional<LocatedText> name = fields.requireText("name");
+    Optional<Double> thickness = size(fields, "thickness");
+    Optional<Alloy> alloy = fields.require("material").flatMap(m -> parts.alloy(m, thickness));
+    Optional<Located> holeGiven = fields.require("hole");
+    Optional<Double> hole = holeGiven.flatMap(v -> values.positive(v, Dimension.LENGTH));
+    Optional<Located> fromGiven = fields.require("from");
+    Optional<FacePlace> from = fromGiven.flatMap(parts::place);
+    Optional<FacePlace> to = fields.require("to").flatMap(parts::place);
+    if (name.isPresent() && !names.add(name.get().text())) {
+      reading.error(
+          name.get(),
+          Quoted.text(name.get().text()) + " a second time in this face",
+          "each ply with a name of its own",
+          "choose another name");
+      return Optional.empty();
+    }
+    if (name.isEmpty()
+        || thickness.isEmpty()
+        || alloy.isEmpty()
+        || hole.isEmpty()
+        || from.isEmpty()
+        || to.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!(to.get().a() > from.get().a()) || !(to.get().b() > from.get().b())) {
+      reading.error(
+          fromGiven.orElseThrow(),
+          "a corner that is not below the other along both axes",
+          "\"from\" with the lesser coordinates, \"to\" with the greater",
+          "exchange the coordinates");
+      return Optional.empty();
+    }
+    Ply ply =
+        new Ply(name.get().text(), thickness.get(), alloy.get(), hole.get(), from.get(), to.get());
+    return group.isEmpty() || holds(ply, group.get(), holeGiven.orElseThrow(), fields)
+        ? Optional.of(ply)
+        : Optional.empty();
+  }
+
+  /** Whether the holes lie in the ply and the bolts in the holes; reports it if not. */
+  private boolean holds(Ply ply, FaceBolts group, Located hole, Fields fields) {
+    if (ply.hole() < group.size().diameter()) {
+      reading.error(
+          hole,
+          hole.words() + ", less than the bolts' diameter",
+          "at least the diameter of " + group.size().name(),
+          "correct the hole or the bolts");
+      return false;
+    }
+    double half = ply.hole() / 2;
+    for (FacePlace place : group.places()) {
+      boolean inside =
+          place.a() - half > ply.from().a()
+              && place.a() + half < ply.to().a()
+              && place.b() - half > ply.from().b()
+              && place.b() + half < ply.to().b();
+      if (!inside) {
+        reading.error(
+            fields.object(),
+            "a ply that does not hold the hole of every bolt",
+            "a rectangle with metal around every hole",
+            "correct \"from\" and \"to\", or the places of the bolts");
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Optional<FaceKeys> keys(Located given, Optional<FaceNormal> normal) {
+    return reading
+        .fields("faceKeys", given)
+        .flatMap(
+            fields -> {
+              List<FacePlace> places = parts.places(fields.requireList("places"));
+              Optional<Boolean> along =
+                  fields.require("bearsAlong").flatMap(v -> parts.isFirst(normal, v));
+              Optional<Double> depth = size(fields, "depth");
+              Optional<Double> length = size(fields, "length");
+              Optional<Double> thickness = size(fields, "thickness");
+              Optional<Double> clearance =
+                  fields
+                      .find("clearance")
+                      .map(v -> values.notNegative(v, Dimension.LENGTH))
+                      .orElse(Optional.of(0.0));
+              Optional<Alloy> alloy =
+                  fields.require("material").flatMap(m -> parts.alloy(m, thickness));
+              Optional<Alloy> slot =
+                  fields.require("slotMaterial").flatMap(m -> parts.alloy(m, thickness));
+              if (places.isEmpty()
+                  || along.isEmpty()
+                  || depth.isEmpty()
+                  || length.isEmpty()
+                  || thickness.isEmpty()
+                  || clearance.isEmpty()
+                  || alloy.isEmpty()
+                  || slot.isEmpty()) {
+                return Optional.empty();
+              }
+              return Optional.of(
+                  new FaceKeys(
+                      places,
+                      along.get(),
+                      depth.get(),
+                      length.get(),
+                      thickness.get(),
+                      clearance.get(),
+                      alloy.get(),
+                      slot.get()));
+            });
+  }
+
+  private Optional<BracketLeg> leg(Located given, Optional<FaceNormal> normal) {
+    return reading
+        .fields("bracketLeg", given)
+        .flatMap(
+            fields -> {
+              Optional<Boolean> across =
+                  fields.require("across").flatMap(v -> parts.isFirst(normal, v));
+              Optional<Double> at =
+                  fields.require("at").flatMap(v -> values.quantity(v, Dimension.LENGTH));
+              Optional<Double> radius =
+                  fields
+                      .find("radius")
+                      .map(v -> values.notNegative(v, Dimension.LENGTH))
+                      .orElse(Optional.of(0.0));
+              return across.isEmpty() || at.isEmpty() || radius.isEmpty()
+                  ? Optional.empty()
+                  : Optional.of(new BracketLeg(across.get(), at.get(), radius.get()));
+            });
+  }
+
+  /** Friction with the test or declaration that it rests on. */
+  Optional<FaceFriction> friction(Located given) {
+    return reading
+        .fields("faceFriction", given)
+        .flatMap(
+            fields -> {
+              Optional<Located> where = fields.require("coefficient");
+              Optional<Double> lower = where.flatMap(v -> values.positive(v, Dimension.NONE));
+              Optional<LocatedText> source = fields.requireText("source");
+              if (lower.isPresent() && lower.get() > 1) {
+                reading.error(
+                    where.orElseThrow(),
+                    where.orElseThrow().words(),
+                    "a coefficient of at most 1",
+                    "correct the number");
+                return Optional.empty();
+              }
+              return lower.flatMap(
+                  mu -> source.map(s -> new FaceFriction(mu, Source.declared(s.text()))));
+            });
+  }
+
+  private Optional<Double> size(Fields fields, String key) {
+    return fields.require(key).flatMap(v -> values.positive(v, Dimension.LENGTH));
+  }
+}
