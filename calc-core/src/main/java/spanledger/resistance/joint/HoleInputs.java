@@ -8,9 +8,14 @@ import spanledger.resistance.member.Working;
 record HoleInputs(HoleInPlate hole) {
 
   Working.Feeding all(Working.Feeding run) {
-    return run.given("t", ofHole(hole.thickness(), "thickness"))
-        .given("d_0", ofHole(hole.hole(), "diameter of the hole"))
-        .given("e_1", near(hole.end(), "end distance"))
+    return near(run)
+        .given("t", ofHole(hole.thickness(), "thickness"))
+        .given("d_0", ofHole(hole.hole(), "diameter of the hole"));
+  }
+
+  /** The distances alone. */
+  Working.Feeding near(Working.Feeding run) {
+    return run.given("e_1", near(hole.end(), "end distance"))
         .given("p_1", near(hole.pitch(), "pitch"))
         .given("e_2", near(hole.edge(), "edge distance"))
         .given("p_2", near(hole.gauge(), "gauge"));
@@ -20,7 +25,7 @@ record HoleInputs(HoleInPlate hole) {
     return new Figured(value, hole.name() + ", " + what, hole.source());
   }
 
-  private Figured near(OptionalDouble distance, String what) {
+  Figured near(OptionalDouble distance, String what) {
     return ofHole(
         distance.orElse(0), distance.isPresent() ? what : what + ", none near, written as 0");
   }

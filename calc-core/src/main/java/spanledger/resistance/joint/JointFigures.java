@@ -48,7 +48,45 @@ public final class JointFigures {
   /** Least distance of holes across the force, per hole. */
   public static final String GAUGE_LEAST = "joint.gauge.least";
 
+  /** Greatest end or edge distance: times the thickness. */
+  public static final String END_MOST_THICKNESS = "joint.end.most.thickness";
+
+  /** Greatest end or edge distance: length added. */
+  public static final String END_MOST_LENGTH = "joint.end.most.length";
+
+  /** Greatest distance of holes per thickness. */
+  public static final String PITCH_MOST_THICKNESS = "joint.pitch.most.thickness";
+
+  /** Greatest distance of holes. */
+  public static final String PITCH_MOST_LENGTH = "joint.pitch.most.length";
+
+  /** Part of the net section's tensile strength that counts. */
+  public static final String NET = "tension.net";
+
+  /** The other codes: shear per tensile strength of a bolt. */
+  public static final String SHEAR = "joint.shear";
+
+  /** The other codes: greatest bearing, times diameter, thickness and ultimate strength. */
+  public static final String BEARING_MOST = "joint.bearing.most";
+
   private JointFigures() {}
+
+  /**
+   * A resistance factor, {@code phi.} and a word.
+   *
+   * @param what for example {@code bolt}
+   */
+  static Figured phi(CodeFigures figures, String what) {
+    return figures.figured("phi." + what);
+  }
+
+  /** A safety factor; 1 in a code that has none. */
+  static Figured omega(CodeFigures figures, String what) {
+    String id = "omega." + what;
+    return figures.figures().containsKey(id)
+        ? figures.figured(id)
+        : new Figured(1, "no safety factor", figures.figure("phi." + what).source());
+  }
 
   /** The figure for planes through the thread of a grade, or else for all grades. */
   static Figured thread(CodeFigures figures, Bolt bolt) {

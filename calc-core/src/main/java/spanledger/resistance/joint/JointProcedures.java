@@ -8,10 +8,42 @@ public final class JointProcedures {
 
   private static final List<Procedure> ALL =
       List.of(
+          PlateStrengths.EN1999,
+          PlateStrengths.ADM,
+          PlateStrengths.AS_NZS,
+          Preload.BY_FRICTION,
+          Preload.BY_TOOL,
           En1999BoltShear.PROCEDURE,
+          FactoredBolts.ADM_SHEAR,
+          FactoredBolts.AS_SHEAR,
           En1999BoltTension.TENSION,
+          FactoredBolts.ADM_TENSION,
+          FactoredBolts.AS_TENSION,
           En1999BoltTension.COMBINED,
-          En1999Bearing.PROCEDURE);
+          FactoredBolts.COMBINED,
+          En1999Bearing.PROCEDURE,
+          FactoredBearing.ADM,
+          FactoredBearing.AS_NZS,
+          Distances.EN1999,
+          Distances.FACTORED,
+          BlockTearing.EN1999,
+          BlockTearing.ADM,
+          BlockTearing.AS_NZS,
+          Punching.PROCEDURE,
+          Slip.EN1999,
+          Slip.ADM,
+          Slip.AS_NZS,
+          Lip.IN_USE,
+          Lip.ULTIMATE,
+          Head.WINGS,
+          Head.TURNING,
+          Key.PROCEDURE,
+          Leg.ULTIMATE,
+          Leg.IN_USE,
+          Leg.NET,
+          TStubLeg.LENGTHS,
+          Hardening.PROCEDURE,
+          TStubLeg.MECHANISMS);
 
   private JointProcedures() {}
 

@@ -38,6 +38,11 @@ final class JointSteps {
     return builder.input(symbol, words, Dimension.AREA, Domain.POSITIVE);
   }
 
+  /** An area of at least 0. */
+  Reference area0(String symbol, String words) {
+    return builder.input(symbol, words, Dimension.AREA, Domain.NOT_NEGATIVE);
+  }
+
   Reference strength(String symbol, String words) {
     return builder.input(symbol, words, Dimension.STRESS, Domain.POSITIVE);
   }
@@ -59,6 +64,11 @@ final class JointSteps {
   /** A count or ratio of at least 0. */
   Reference number0(String symbol, String words) {
     return builder.input(symbol, words, Dimension.NONE, Domain.NOT_NEGATIVE);
+  }
+
+  /** From 0 to below 1. */
+  Reference part(String symbol, String words) {
+    return builder.input(symbol, words, Dimension.NONE, new Domain(0, true, 0.99));
   }
 
   /** 1 for yes, 0 for no. */

@@ -1,5 +1,6 @@
 package spanledger.resistance.joint;
 
+import java.util.OptionalDouble;
 import spanledger.material.Alloy;
 import spanledger.provenance.Source;
 
@@ -10,6 +11,7 @@ import spanledger.provenance.Source;
  * @param proofStrength 0.2 % proof strength f_o, MPa
  * @param ultimateStrength f_u, MPa
  * @param youngsModulus E, MPa
+ * @param elongation least elongation at fracture as a ratio; empty if not known
  * @param source where the strengths come from
  */
 public record Metal(
@@ -17,6 +19,7 @@ public record Metal(
     double proofStrength,
     double ultimateStrength,
     double youngsModulus,
+    OptionalDouble elongation,
     Source source) {
 
   /**
@@ -44,6 +47,7 @@ public record Metal(
         alloy.proofStrength(),
         alloy.ultimateStrength(),
         alloy.youngsModulus(),
+        alloy.elongation(),
         alloy.source());
   }
 }
