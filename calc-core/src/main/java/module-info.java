@@ -23,6 +23,7 @@ module spanledger.core {
   exports spanledger.joint;
   exports spanledger.jointdesign;
   exports spanledger.joint.sharing;
+  exports spanledger.joint.stiffness;
   exports spanledger.material;
   exports spanledger.memberdesign;
   exports spanledger.parts;

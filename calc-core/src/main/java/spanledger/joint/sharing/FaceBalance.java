@@ -6,6 +6,8 @@ import java.util.List;
 /** Balances three forces of a face with its springs, of which each has its own unit. */
 final class FaceBalance {
 
+  private static final double WIDEST = 1e5 * (1 + 1e-9);
+
   private FaceBalance() {}
 
   /**
@@ -26,6 +28,7 @@ final class FaceBalance {
     for (SpringLine spring : springs) {
       scaled.add(spring.inUnits(unit));
     }
+    requireComparable(springs);
     SpringBody body = new SpringBody(scaled);
     double[] forces = {load[0] / unit[0], load[1] / unit[1], load[2] / unit[2]};
     double[] movement =
@@ -35,6 +38,22 @@ final class FaceBalance {
       movement[i] /= unit[i];
     }
     return movement;
+  }
+
+  /** Beyond this, rounding of the movement is no longer small in the force of the stiffest part. */
+  private static void requireComparable(List<SpringLine> springs) {
+    double least =
+        springs.stream().mapToDouble(SpringLine::stiffness).filter(k -> k > 0).min().orElse(1);
+    double greatest = springs.stream().mapToDouble(SpringLine::stiffness).max().orElse(1);
+    if (greatest > WIDEST * least) {
+      throw new IllegalArgumentException(
+          "The stiffnesses at the joint's face lie too far apart to share forces by them: from "
+              + least
+              + " to "
+              + greatest
+              + " N/mm. Give a hard contact at most a hundred thousand times the stiffness of the softest"
+              + " bolt or key, and a part that does not resist none.");
+    }
   }
 
   private static String unresisted(SpringBody body, double[] forces, String[] words) {

@@ -23,6 +23,18 @@ public record JointGeometry(
     return new JointGeometry(bolts, List.of(), List.of());
   }
 
+  /** The same with every key bearing at once: its clearance is used up. */
+  public JointGeometry bearing() {
+    List<KeyPlace> closed =
+        keys.stream()
+            .map(
+                k ->
+                    new KeyPlace(
+                        k.name(), k.y(), k.z(), k.slotAngle(), k.length(), 0, k.stiffness()))
+            .toList();
+    return new JointGeometry(bolts, closed, contacts);
+  }
+
   /** The greatest distance of anything from the reference point, mm; 1 if all is there. */
   double reach() {
     double reach = 0;

@@ -28,7 +28,7 @@ final class SpringBody {
   private static final double SETTLED = 1e-13;
 
   /** What is accepted if rounding keeps it from settling further. */
-  private static final double ACCEPTED = 1e-10;
+  private static final double ACCEPTED = 1e-9;
 
   private final List<SpringLine> springs;
   private final double stiffest;

@@ -18,20 +18,23 @@ import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.DynamicTest;
 
 /** A data file of checks: each expected value is a test of its own. */
-final class CaseFile {
+public final class CaseFile {
 
   private CaseFile() {}
 
   /**
-   * The tests of a file beside this class.
+   * The tests of a file beside a class.
    *
    * @param more the file holds more cases than this
    * @param values what a kind of case gives, by what is expected of it
    */
-  static Stream<DynamicNode> tests(
-      String file, int more, BiFunction<String, JsonNode, Map<String, Double>> values)
+  public static Stream<DynamicNode> tests(
+      Class<?> beside,
+      String file,
+      int more,
+      BiFunction<String, JsonNode, Map<String, Double>> values)
       throws IOException {
-    try (InputStream in = Objects.requireNonNull(CaseFile.class.getResourceAsStream(file))) {
+    try (InputStream in = Objects.requireNonNull(beside.getResourceAsStream(file))) {
       List<JsonNode> cases =
           new ObjectMapper().readTree(in).required("cases").valueStream().toList();
       assertThat(cases).hasSizeGreaterThan(more);

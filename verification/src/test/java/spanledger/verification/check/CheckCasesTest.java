@@ -41,7 +41,7 @@ class CheckCasesTest {
 
   @TestFactory
   Stream<DynamicNode> cases() throws IOException {
-    return CaseFile.tests("cases.json", 10, CheckCasesTest::values);
+    return CaseFile.tests(CheckCasesTest.class, "cases.json", 10, CheckCasesTest::values);
   }
 
   private static Map<String, Double> values(String kind, JsonNode given) {

@@ -47,7 +47,8 @@ class MovingAndPatternedTest {
 
   @TestFactory
   Stream<DynamicNode> cases() throws IOException {
-    return CaseFile.tests("moving.json", 15, MovingAndPatternedTest::values);
+    return CaseFile.tests(
+        MovingAndPatternedTest.class, "moving.json", 15, MovingAndPatternedTest::values);
   }
 
   private static Map<String, Double> values(String kind, JsonNode given) {
