@@ -21,11 +21,32 @@ public final class BeamColumnResponse {
   private static final int LENGTH = CUT.slot("L");
   private static final int ALONG = CUT.slot("g_0x");
 
-  /** Below this reduced force a bar bends as without axial force, within 1e-7. */
-  private static final double UNBENT = 1e-6;
+  private static final CompiledProcedure REST = BeamColumnDeflection.AT_REST.compile();
+  private static final int REST_Y = REST.slot("F_y1");
+  private static final int REST_Z = REST.slot("F_z1");
+  private static final CompiledProcedure BENT = BeamColumnDeflection.PROCEDURE.compile();
+  private static final int BENT_PLACE = BENT.slot("x");
+  private static final int BENT_Y = BENT.slot("d_y");
+  private static final int BENT_Z = BENT.slot("d_z");
+  private static final int[] BENT_BEFORE = {BENT.slot("g_1y"), BENT.slot("g_1z")};
+  private static final int[] BENT_MOMENTS = {BENT.slot("M_y"), BENT.slot("M_z")};
+  private static final int[] BENT_REST = {BENT.slot("d_y0"), BENT.slot("d_z0")};
+  private static final String[] END_MOMENTS = {"M_y1", "M_y2", "M_z1", "M_z2"};
+  private static final int[] FROM_END_MOMENTS = {4, 10, 5, 11};
+  private static final String[] LOAD_MOMENTS = {"m_0y", "m_1y", "m_0z", "m_1z"};
+  private static final int[] FROM_LOAD_MOMENTS = {2, 3, 6, 7};
+
+  private static final int PARTS = 8;
+
+  private static final int FALSE_POSITIONS = 3;
+
+  /** Beyond a load at its own place, mm; a spreadsheet still tells the two apart. */
+  private static final double JUST_PAST = 1e-6;
 
   private final SegmentModel model;
   private final double[] slots = CUT.newSlots();
+  private final double[] resting = REST.newSlots();
+  private final double[] bent = BENT.newSlots();
   private final double[] room = BarLoad.room();
   private final double meanForce;
   private final double[] endForces;
@@ -60,6 +81,19 @@ public final class BeamColumnResponse {
     for (int i = 0; i < END.length; i++) {
       slots[END[i]] = endForces[FROM_END[i]];
     }
+    for (int i = 0; i < END_MOMENTS.length; i++) {
+      double moment = endForces[FROM_END_MOMENTS[i]];
+      resting[REST.slot(END_MOMENTS[i])] = moment;
+      bent[BENT.slot(END_MOMENTS[i])] = moment;
+      resting[REST.slot(LOAD_MOMENTS[i])] = moments[FROM_LOAD_MOMENTS[i]];
+      bent[BENT.slot(LOAD_MOMENTS[i])] = moments[FROM_LOAD_MOMENTS[i]];
+    }
+    resting[REST.slot("L")] = model.length();
+    REST.evaluate(resting);
+    bent[BENT.slot("L")] = model.length();
+    bent[BENT.slot("N")] = bar.force();
+    bent[BENT.slot("κ_y")] = bar.reducedForce(0);
+    bent[BENT.slot("κ_z")] = bar.reducedForce(1);
   }
 
   private static int[] slots(String... symbols) {
@@ -68,6 +102,16 @@ public final class BeamColumnResponse {
       slots[i] = CUT.slot(symbols[i]);
     }
     return slots;
+  }
+
+  /** Whether loads act on the segment. */
+  public boolean isLoaded() {
+    return !loads.isEmpty();
+  }
+
+  /** Whether the axial force bends the segment: the state is of second order. */
+  public boolean isBent() {
+    return slots[PRESSED[0]] != 0 || slots[PRESSED[1]] != 0;
   }
 
   /** The mechanics of the segment. */
@@ -88,6 +132,86 @@ public final class BeamColumnResponse {
       places.add(Math.min(load.to(), model.length()));
     }
     return places.stream().mapToDouble(x -> x).sorted().distinct().toArray();
+  }
+
+  /**
+   * Places to look at for the worst of an effect, mm: both sides of every break and eighths
+   * between; a peak is then narrowed down {@link #around} the worst.
+   */
+  public double[] stations() {
+    double[] breaks = breaks();
+    List<Double> places = new ArrayList<>();
+    places.add(0.0);
+    for (int i = 0; i + 1 < breaks.length; i++) {
+      double start = i == 0 ? 0 : breaks[i] + JUST_PAST;
+      double part = (breaks[i + 1] - start) / PARTS;
+      for (int k = i == 0 ? 1 : 0; k < PARTS; k++) {
+        places.add(start + k * part);
+      }
+      places.add(breaks[i + 1]);
+    }
+    return places.stream().mapToDouble(x -> x).toArray();
+  }
+
+  /** The same for internal forces: without load and axial force both ends suffice. */
+  public double[] forceStations() {
+    return isLoaded() || isBent() ? stations() : breaks();
+  }
+
+  /** {@link #forceStations} with the places where a bending moment turns, in order, mm. */
+  public double[] turningStations() {
+    double[] places = forceStations();
+    List<Double> all = new ArrayList<>();
+    for (int i = 0; i < places.length; i++) {
+      all.add(places[i]);
+      if (i + 1 < places.length && places[i + 1] - places[i] > 2 * JUST_PAST) {
+        for (int axis = 1; axis <= 2; axis++) {
+          turn(places[i], places[i + 1], axis, all);
+        }
+      }
+    }
+    return all.stream().mapToDouble(x -> x).sorted().distinct().toArray();
+  }
+
+  /** Where the shear changes its sign, by false position: it is all but a straight line there. */
+  private void turn(double from, double to, int axis, List<Double> into) {
+    double low = from;
+    double high = to;
+    double atLow = shear(low, axis);
+    double atHigh = shear(high, axis);
+    if (!(atLow * atHigh < 0)) {
+      return;
+    }
+    double place = low;
+    for (int round = 0; round < FALSE_POSITIONS; round++) {
+      place = (low * atHigh - high * atLow) / (atHigh - atLow);
+      double here = shear(place, axis);
+      if (here * atLow > 0) {
+        low = place;
+        atLow = here;
+      } else {
+        high = place;
+        atHigh = here;
+      }
+    }
+    into.add(place);
+  }
+
+  private double shear(double x, int axis) {
+    InternalForces forces = at(x, Side.BEFORE);
+    return axis == 1 ? forces.shearY() : forces.shearZ();
+  }
+
+  /** Between which places, mm, an effect peaks that was worst at one of the {@link #stations}. */
+  public double[] around(double x) {
+    double[] breaks = breaks();
+    int next = 1;
+    while (next < breaks.length - 1 && x > breaks[next]) {
+      next++;
+    }
+    double start = next == 1 ? 0 : breaks[next - 1] + JUST_PAST;
+    double part = (breaks[next] - start) / PARTS;
+    return new double[] {Math.max(start, x - part), Math.min(breaks[next], x + part)};
   }
 
   /**
@@ -120,48 +244,36 @@ public final class BeamColumnResponse {
 
   /** Deflection from the chord along the segment's y, mm. */
   public double deflectionY(double x) {
-    return Math.abs(slots[PRESSED[1]]) < UNBENT
-        ? unbent(x)[0]
-        : (at(x, Side.BEFORE).momentZ() - atRest(x, 5, -1)) / meanForce;
+    deflect(x);
+    return bent[BENT_Y];
   }
 
   /** Deflection from the chord along the segment's z, mm. */
   public double deflectionZ(double x) {
-    return Math.abs(slots[PRESSED[0]]) < UNBENT
-        ? unbent(x)[1]
-        : (atRest(x, 4, 1) - at(x, Side.BEFORE).momentY()) / meanForce;
+    deflect(x);
+    return bent[BENT_Z];
   }
 
-  /** The moment that the same end moments and loads would cause without axial force. */
-  private double atRest(double x, int moment, int sign) {
-    double share = x / model.length();
-    int m = sign > 0 ? 6 : 2;
-    double before = 0;
-    for (BarLoad load : loads) {
-      before += load.momentBefore(x, sign > 0 ? 2 : 1);
-    }
-    double bearing = moments[m] - moments[m + 1] / model.length();
-    return endForces[moment + 6] * share
-        - endForces[moment] * (1 - share)
-        + sign * (bearing * x - before);
-  }
-
-  private double[] unbent(double x) {
+  private void deflect(double x) {
+    InternalForces forces = at(x, Side.BEFORE);
     double[] before = new double[CutForces.BEFORE];
     for (BarLoad load : loads) {
       load.addBefore(x, before);
     }
-    // As on the bar at rest: the part of the chord's turn taken out of the end forces.
     double[] end = new double[CutForces.FORCES];
-    double length = model.length();
+    end[1] = resting[REST_Y];
+    end[2] = resting[REST_Z];
     end[4] = endForces[4];
     end[5] = endForces[5];
-    double farZ = (endForces[4] + endForces[10] - moments[7]) / length;
-    double farY = -(endForces[5] + endForces[11] + moments[3]) / length;
-    end[2] = -moments[6] - farZ;
-    end[1] = -moments[2] - farY;
     double[] both = new double[2];
     CutForces.deflections(model, x, end, before, moments, both);
-    return both;
+    bent[BENT_PLACE] = x;
+    bent[BENT_BEFORE[0]] = before[2];
+    bent[BENT_BEFORE[1]] = before[5];
+    bent[BENT_MOMENTS[0]] = forces.momentY();
+    bent[BENT_MOMENTS[1]] = forces.momentZ();
+    bent[BENT_REST[0]] = both[0];
+    bent[BENT_REST[1]] = both[1];
+    BENT.evaluate(bent);
   }
 }

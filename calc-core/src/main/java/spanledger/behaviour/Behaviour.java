@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spanledger.envelope.Instance;
+import spanledger.state.StateResult;
 import spanledger.vibration.Vibration;
 
 /** How the frame behaves under every combination that was looked at as a state. Immutable. */
@@ -65,6 +66,16 @@ public final class Behaviour {
   /** Whether checks of an instance rest on its state and not on a sum over load cases. */
   public boolean isByState(Instance instance) {
     return of(instance).map(CombinationBehaviour::byState).orElse(false);
+  }
+
+  /** The state on which checks of an instance rest, if they do and it has a solution. */
+  public Optional<StateResult> stateOf(Instance instance) {
+    return of(instance).filter(CombinationBehaviour::byState).flatMap(CombinationBehaviour::result);
+  }
+
+  /** Those whose checks ought to rest on a state, but that have none. */
+  public List<CombinationBehaviour> withoutState() {
+    return combinations.stream().filter(c -> c.byState() && c.result().isEmpty()).toList();
   }
 
   /** The combination nearest to buckling, if any was looked at. */

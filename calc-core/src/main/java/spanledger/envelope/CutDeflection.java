@@ -8,8 +8,6 @@ import spanledger.analysis.SegmentResponse;
 import spanledger.frame.Frame;
 import spanledger.frame.Segment;
 import spanledger.frame.Vector;
-import spanledger.procedure.CompiledProcedure;
-import spanledger.resistance.PointDisplacement;
 
 /**
  * How far a cut moves along a direction, mm: from where it was, or from the line between the
@@ -17,14 +15,6 @@ import spanledger.resistance.PointDisplacement;
  */
 final class CutDeflection extends LinearEffect {
 
-  private static final CompiledProcedure POINT = PointDisplacement.PROCEDURE.compile();
-  private static final int POINT_X = POINT.slot("x");
-  private static final int DIRECTION = POINT.slot("D_X");
-  private static final int AXES = POINT.slot("y_X");
-  private static final int ARMS = POINT.slot("a_X1");
-  private static final int MOVEMENTS = POINT.slot("u_X1");
-  private static final int POINT_D_Y = POINT.slot("d_y");
-  private static final int DELTA = POINT.slot("δ");
   private static final int ENDS = SegmentModel.ENDS;
 
   private final Station station;
@@ -82,28 +72,10 @@ final class CutDeflection extends LinearEffect {
 
   /** The movement of a cut, by the procedures. */
   private double moved(SegmentModel of, double[] movements, SegmentResponse response, double x) {
-    double[] point = POINT.newSlots();
-    point[POINT_X] = x;
-    point[POINT_X + 1] = of.length();
-    put(point, DIRECTION, direction);
-    put(point, AXES, of.axisY());
-    put(point, AXES + 3, of.axisZ());
-    put(point, ARMS, of.segment().start().offset());
-    put(point, ARMS + 3, of.segment().end().offset());
-    System.arraycopy(movements, 0, point, MOVEMENTS, ENDS);
-    // At its ends a segment is on its chord by definition.
-    if (x > 0 && x < of.length()) {
-      point[POINT_D_Y] = response.deflectionY(x);
-      point[POINT_D_Y + 1] = response.deflectionZ(x);
-    }
-    POINT.evaluate(point);
-    return point[DELTA];
-  }
-
-  private static void put(double[] slots, int at, Vector vector) {
-    slots[at] = vector.x();
-    slots[at + 1] = vector.y();
-    slots[at + 2] = vector.z();
+    PointMovement point = new PointMovement(of, direction);
+    boolean within = point.isWithin(x);
+    return point.at(
+        x, movements, within ? response.deflectionY(x) : 0, within ? response.deflectionZ(x) : 0);
   }
 
   @Override

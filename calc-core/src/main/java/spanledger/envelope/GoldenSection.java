@@ -3,7 +3,7 @@ package spanledger.envelope;
 import java.util.function.DoubleUnaryOperator;
 
 /** Finds the place of a greatest value between two places. */
-final class GoldenSection {
+public final class GoldenSection {
 
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -17,7 +17,7 @@ final class GoldenSection {
    *
    * @param value must have one peak between the two for the result to be its place
    */
-  static double peak(double from, double to, DoubleUnaryOperator value) {
+  public static double peak(double from, double to, DoubleUnaryOperator value) {
     double low = from;
     double high = to;
     double left = high - GOLDEN * (high - low);

@@ -16,7 +16,7 @@ import spanledger.section.SectionProperties;
  *
  * <p>Internal forces are N, V_y, V_z, T, M_y, M_z throughout.
  */
-final class SectionCheck {
+public final class SectionCheck {
 
   private static final CompiledProcedure STRESS = ElasticStress.PROCEDURE.compile();
   private static final CompiledProcedure USE = StressUtilisation.PROCEDURE.compile();
@@ -50,7 +50,8 @@ final class SectionCheck {
   private final double[] wall = WALL.newSlots();
   private final boolean wallsKnown;
 
-  SectionCheck(Member member, ResistanceFactors factors) {
+  /** For one member. */
+  public SectionCheck(Member member, ResistanceFactors factors) {
     SectionProperties section = member.section().properties();
     Alloy alloy = member.alloy();
     wallsKnown = section.platesKnown();
@@ -201,7 +202,7 @@ final class SectionCheck {
   }
 
   /** Works out every measure. */
-  void evaluate(double[] forces) {
+  public void evaluate(double[] forces) {
     rank(forces, 0);
     use[USE_MY] = stress[SIGMA_MY];
     use[USE_MZ] = stress[SIGMA_MZ];
@@ -212,7 +213,7 @@ final class SectionCheck {
   }
 
   /** A measure after {@link #evaluate}; wall slenderness is 0 where the walls are not known. */
-  double value(StrengthMeasure measure) {
+  public double value(StrengthMeasure measure) {
     return switch (measure) {
       case BENDING -> use[BENDING];
       case SHEAR -> use[SHEAR];

@@ -1,5 +1,7 @@
 package spanledger.envelope;
 
+import spanledger.action.Combination;
+import spanledger.action.LeadingAction;
 import spanledger.analysis.InternalForces;
 import spanledger.frame.Member;
 
@@ -26,6 +28,11 @@ public record StrengthFinding(
     /** Strength combinations led by guardrail loads, all cuts. */
     GUARDRAIL,
     /** Strength combinations led by guardrail loads, cuts beside the post's base. */
-    POST_BASE
+    POST_BASE;
+
+    /** Whether a combination is looked at, if it is one of strength. */
+    public boolean covers(Combination combination) {
+      return this == ALL || combination.template().leading() == LeadingAction.GUARDRAIL;
+    }
   }
 }

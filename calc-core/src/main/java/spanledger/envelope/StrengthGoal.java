@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import spanledger.action.Combination;
-import spanledger.action.LeadingAction;
 import spanledger.analysis.InternalForces;
 import spanledger.frame.Member;
 
@@ -30,8 +29,7 @@ final class StrengthGoal {
   }
 
   boolean covers(Combination combination) {
-    return scope == StrengthFinding.Scope.ALL
-        || combination.template().leading() == LeadingAction.GUARDRAIL;
+    return scope.covers(combination);
   }
 
   /** The worst so far, less than 0 if there is none. */

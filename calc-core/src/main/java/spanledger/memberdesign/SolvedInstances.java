@@ -17,6 +17,7 @@ import spanledger.analysis.FrameSolution;
 import spanledger.analysis.InternalForces;
 import spanledger.analysis.SegmentResponse;
 import spanledger.analysis.Side;
+import spanledger.behaviour.Behaviour;
 import spanledger.envelope.Findings;
 import spanledger.envelope.Instance;
 import spanledger.envelope.Standing;
@@ -27,22 +28,27 @@ import spanledger.frame.Segment;
 import spanledger.section.SectionProperties;
 
 /**
- * Strength combinations, each with its moving load at one place, solved in first order: all without
- * a moving load under all imposed loads, and every pattern and place that governs some stress of
- * some member.
+ * Strength combinations, each with its moving load at one place: all without a moving load under
+ * all imposed loads, and every pattern and place that governs some stress of some member. Those
+ * that were solved as states give the forces of these, the others sums of the first order.
  */
 public final class SolvedInstances {
 
   private final FrameSolution solution;
-  private final List<Solved> states = new ArrayList<>();
+  private final List<MemberForces> states = new ArrayList<>();
 
   /**
-   * Solves them.
+   * Solves those that are not at hand.
    *
+   * @param findings of the linear search, which chooses patterns and places
+   * @param behaviour the combinations that were solved as states
    * @throws spanledger.analysis.MechanismException if one loads a turn that nothing holds
    */
   public SolvedInstances(
-      FrameAnalysis analysis, List<Combination> combinations, Findings findings) {
+      FrameAnalysis analysis,
+      List<Combination> combinations,
+      Findings findings,
+      Behaviour behaviour) {
     Map<String, Instance> instances = new LinkedHashMap<>();
     for (Combination combination : combinations) {
       boolean strength = combination.template().limitState() == LimitState.STRENGTH;
@@ -55,17 +61,25 @@ public final class SolvedInstances {
       Instance instance = finding.governing().instance();
       instances.putIfAbsent(instance.words(), instance);
     }
-    List<LoadCase> cases = new ArrayList<>();
-    instances.values().forEach(instance -> cases.add(loads(instance)));
-    solution = analysis.solve(cases);
-    int next = 0;
+    Map<String, LoadCase> summed = new LinkedHashMap<>();
     for (Instance instance : instances.values()) {
-      states.add(new Solved(instance, cases.get(next++)));
+      if (behaviour.stateOf(instance).isEmpty()) {
+        summed.put(instance.words(), loads(instance));
+      }
+    }
+    solution = analysis.solve(List.copyOf(summed.values()));
+    for (Instance instance : instances.values()) {
+      LoadCase loads = summed.get(instance.words());
+      states.add(
+          loads == null
+              ? new StateForces(
+                  analysis.frame(), instance, behaviour.stateOf(instance).orElseThrow())
+              : new Solved(instance, loads));
     }
   }
 
   /** The states, fixed combinations first. */
-  public Collection<? extends MemberForces> states() {
+  public Collection<MemberForces> states() {
     return List.copyOf(states);
   }
 

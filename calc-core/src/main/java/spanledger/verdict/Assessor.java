@@ -14,6 +14,7 @@ import spanledger.analysis.FrameAnalysis;
 import spanledger.behaviour.Behaviour;
 import spanledger.behaviour.BehaviourAnalysis;
 import spanledger.behaviour.SecondOrder;
+import spanledger.behaviour.StateFindings;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
 import spanledger.geometry.GeometryFinding;
@@ -104,13 +105,13 @@ public final class Assessor {
   public Assessment assess(FrameAnalysis analysis, Actions actions, CombinationSet combinations) {
     ResistanceFactors factors = ResistanceFactors.of(rules);
     EnvelopeSearch search = new EnvelopeSearch(analysis, actions, rails, factors, places);
-    Findings findings = search.run();
-    Behaviour behaviour =
-        new BehaviourAnalysis(analysis, rules, secondOrder).run(actions, findings);
+    Findings linear = search.run();
+    Behaviour behaviour = new BehaviourAnalysis(analysis, rules, secondOrder).run(actions, linear);
+    Findings findings = new StateFindings(analysis.frame(), behaviour, factors).of(linear);
     List<Verdict> verdicts = new ArrayList<>();
-    Collection<? extends MemberForces> states =
+    Collection<MemberForces> states =
         design.isPresent() || joints.isPresent()
-            ? new SolvedInstances(analysis, actions.combinations(), findings).states()
+            ? new SolvedInstances(analysis, actions.combinations(), linear, behaviour).states()
             : List.of();
     Optional<MemberJudgement> members = design.map(how -> judgement(how, analysis, states));
     Optional<JointJudgement> jointed =
@@ -141,7 +142,7 @@ public final class Assessor {
   }
 
   private static MemberJudgement judgement(
-      MemberDesign how, FrameAnalysis analysis, Collection<? extends MemberForces> states) {
+      MemberDesign how, FrameAnalysis analysis, Collection<MemberForces> states) {
     FrameBucklingLengths lengths =
         how.needsFrameBuckling() ? CriticalLengths.of(analysis, states) : FrameBucklingLengths.NONE;
     return new MemberJudge(how, lengths).judge(analysis.frame(), states);

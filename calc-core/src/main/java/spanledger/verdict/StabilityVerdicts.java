@@ -31,14 +31,20 @@ final class StabilityVerdicts {
     for (LimitState limitState : LimitState.values()) {
       nearest(limitState).ifPresent(c -> verdicts.add(critical(limitState, c)));
     }
-    if (behaviour.combinations().stream().anyMatch(CombinationBehaviour::byState)) {
+    int unsolved = behaviour.withoutState().size();
+    if (unsolved > 0) {
       verdicts.add(
           Verdict.notChecked(
               CheckGroup.STABILITY,
               "members in states",
               "whole structure",
-              "one-way parts, slip and second order were solved for stability; checks of members,"
-                  + " deflections and reactions still rest on sums over load cases without them"));
+              String.format(
+                  Locale.ROOT,
+                  "%d combination%s no solution as a state; members, deflections and reactions"
+                      + " under %s still rest on sums over load cases",
+                  unsolved,
+                  unsolved == 1 ? " has" : "s have",
+                  unsolved == 1 ? "it" : "them")));
     }
     if (behaviour.lacksSecondOrder()) {
       verdicts.add(

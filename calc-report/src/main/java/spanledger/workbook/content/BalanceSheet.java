@@ -308,6 +308,11 @@ final class BalanceSheet {
     return proof.address(row, VERDICT);
   }
 
+  /** Whether a support bears along a freedom at all in a case or state. */
+  boolean gives(Solved one, Support support, Freedom freedom) {
+    return !(supports.inEffect(one, support, freedom) instanceof Restraint.Free);
+  }
+
   /** A reaction of a support in a case, as the support acts on the structure. */
   NumberAt reaction(Solved one, Node node, Freedom freedom) {
     return reactionCell(one, supportOf(node), freedom);

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import spanledger.action.SegmentLoad;
 import spanledger.analysis.LoadBefore;
@@ -25,7 +26,7 @@ import spanledger.workbook.layout.ProcedureTable;
 
 /**
  * Where the members are cut: combined end forces, the loads before the cut, and the internal
- * forces.
+ * forces, of sums over load cases here and of states on sheets of their own.
  */
 final class CutSheets {
 
@@ -43,17 +44,23 @@ final class CutSheets {
   private final List<Cut> cuts = new ArrayList<>();
   private final DataCells places;
   private final Map<String, List<Before>> before = new HashMap<>();
-  private final ProcedureCells internal;
+  private final Map<String, Integer> summedRows = new HashMap<>();
+  private final Optional<ProcedureCells> summed;
+  private final Optional<StateSheets> states;
+  private final Optional<StateCutSheets> ofStates;
 
   private CutSheets(
       LedgerWorkbook workbook,
       List<Cut> wanted,
       CombinationSheet combinations,
       EndForceSheets forces,
-      LoadSheet loads) {
+      LoadSheet loads,
+      SegmentSheets segments,
+      Optional<StateSheets> states) {
     this.combinations = combinations;
     this.forces = forces;
     this.loads = loads;
+    this.states = states;
     for (Cut cut : wanted) {
       if (rows.putIfAbsent(cut.key(), rows.size()) == null) {
         cuts.add(cut);
@@ -63,7 +70,28 @@ final class CutSheets {
     places = writePlaces(sheet);
     writeBefore(sheet, SegmentLoad.Distributed.class, LoadBefore.DISTRIBUTED.compile());
     writeBefore(sheet, SegmentLoad.Point.class, LoadBefore.POINT.compile());
-    internal = writeInternal(workbook);
+    summed = writeInternal(workbook);
+    ofStates = writeStates(workbook, segments);
+  }
+
+  private Optional<StateCutSheets> writeStates(LedgerWorkbook workbook, SegmentSheets segments) {
+    List<StateCutSheets.Numbered> numbered = new ArrayList<>();
+    for (Cut cut : cuts) {
+      state(cut)
+          .ifPresent(
+              state ->
+                  numbered.add(new StateCutSheets.Numbered(cut, row(cut) + 1, place(cut), state)));
+    }
+    return states
+        .filter(all -> !numbered.isEmpty())
+        .map(
+            all ->
+                new StateCutSheets(workbook, numbered, all, combinations, loads, segments, this));
+  }
+
+  /** The state of a cut's combination, if that was solved as one. */
+  Optional<StateSolved> state(Cut cut) {
+    return cut.bySum() ? Optional.empty() : states.flatMap(all -> all.of(cut.instance()));
   }
 
   static CutSheets write(
@@ -71,8 +99,10 @@ final class CutSheets {
       List<Cut> wanted,
       CombinationSheet combinations,
       EndForceSheets forces,
-      LoadSheet loads) {
-    return new CutSheets(workbook, wanted, combinations, forces, loads);
+      LoadSheet loads,
+      SegmentSheets segments,
+      Optional<StateSheets> states) {
+    return new CutSheets(workbook, wanted, combinations, forces, loads, segments, states);
   }
 
   private DataCells writePlaces(LedgerSheet sheet) {
@@ -86,7 +116,7 @@ final class CutSheets {
               LedgerCell.count(i + 1),
               LedgerCell.text(cuts.get(i).station().segment().name()),
               LedgerCell.solved(cuts.get(i).station().x()),
-              LedgerCell.text(cuts.get(i).instance().words())));
+              LedgerCell.text(cuts.get(i).words())));
     }
     return sheet.add(
         new DataTable(
@@ -146,7 +176,10 @@ final class CutSheets {
     }
   }
 
-  private ProcedureCells writeInternal(LedgerWorkbook workbook) {
+  private Optional<ProcedureCells> writeInternal(LedgerWorkbook workbook) {
+    if (cuts.stream().allMatch(cut -> state(cut).isPresent())) {
+      return Optional.empty();
+    }
     LedgerSheet sheet = workbook.sheet(SheetNames.CUTS);
     sheet.title(
         "Internal forces at the cuts",
@@ -158,21 +191,25 @@ final class CutSheets {
     for (int i = 0; i < cuts.size(); i++) {
       Cut cut = cuts.get(i);
       int row = i;
+      if (state(cut).isPresent()) {
+        continue;
+      }
+      summedRows.put(cut.key(), table.size());
       table.add(
           new ProcedureTable.Row(
-              List.of(
-                  Integer.toString(i + 1), cut.station().segment().name(), cut.instance().words()),
+              List.of(Integer.toString(i + 1), cut.station().segment().name(), cut.words()),
               Inputs.of(procedure, symbol -> input(cut, row, symbol, sheet.name()))));
     }
-    return sheet.add(
-        new ProcedureTable(
-            "",
-            procedure,
-            List.of(
-                new ProcedureTable.Label("cut", 6),
-                new ProcedureTable.Label("segment", 22),
-                new ProcedureTable.Label("combination", 50)),
-            table));
+    return Optional.of(
+        sheet.add(
+            new ProcedureTable(
+                "",
+                procedure,
+                List.of(
+                    new ProcedureTable.Label("cut", 6),
+                    new ProcedureTable.Label("segment", 22),
+                    new ProcedureTable.Label("combination", 50)),
+                table)));
   }
 
   private InputCell input(Cut cut, int row, String symbol, String sheet) {
@@ -224,7 +261,7 @@ final class CutSheets {
     return cuts;
   }
 
-  /** The row of a cut. */
+  /** The number of a cut, from 0. */
   int row(Cut cut) {
     return Required.of(rows.get(cut.key()), "A cut");
   }
@@ -234,8 +271,32 @@ final class CutSheets {
     return places.number(row(cut), "x");
   }
 
-  /** The internal forces. */
-  ProcedureCells internal() {
-    return internal;
+  /** An internal force at a cut. */
+  NumberAt force(Cut cut, String symbol) {
+    return internal(cut).number(internalRow(cut), symbol);
+  }
+
+  /** The table with the internal forces at a cut. */
+  ProcedureCells internal(Cut cut) {
+    return ofStates
+        .filter(all -> all.row(cut).isPresent())
+        .map(StateCutSheets::internal)
+        .or(() -> summed)
+        .orElseThrow();
+  }
+
+  /** The row of a cut in that table. */
+  int internalRow(Cut cut) {
+    return ofStates
+        .flatMap(all -> all.row(cut))
+        .orElseGet(() -> Required.of(summedRows.get(cut.key()), "A cut"));
+  }
+
+  /** The tables of internal forces: by sums over load cases, and of states. */
+  List<ProcedureCells> internal() {
+    List<ProcedureCells> tables = new ArrayList<>();
+    summed.ifPresent(tables::add);
+    ofStates.ifPresent(all -> tables.add(all.internal()));
+    return tables;
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import spanledger.action.RuleSet;
 import spanledger.analysis.ChordDeflection;
 import spanledger.envelope.DeflectionFinding;
@@ -32,6 +34,7 @@ final class DeflectionSheet {
 
   private static final Source DIRECTION = Source.declared("direction of the check");
   private static final Source AT_END = Source.declared("0 at the member's ends");
+  private static final Set<String> OF_MEMBER = Set.of("E", "G", "I_y", "I_z", "A_v_y", "A_v_z");
   private static final List<String> GLOBAL = List.of("D_X", "D_Y", "D_Z");
 
   /** A point whose movement is worked out. */
@@ -42,9 +45,11 @@ final class DeflectionSheet {
   private final SegmentSheets segments;
   private final LoadSumSheet sums;
   private final MovementSheet movements;
+  private final Optional<StateSheets> states;
   private final NodeSheet nodes;
   private final FigureSheet figures;
   private final LedgerSheet sheet;
+  private Optional<StateDeflections> bent = Optional.empty();
   private final Map<DeflectionFinding, NumberAt> deflections = new HashMap<>();
   private final Map<DeflectionFinding, NumberAt> limits = new HashMap<>();
   private final Map<DeflectionFinding, NumberAt> utilisations = new HashMap<>();
@@ -57,6 +62,7 @@ final class DeflectionSheet {
       SegmentSheets segments,
       LoadSumSheet sums,
       MovementSheet movements,
+      Optional<StateSheets> states,
       NodeSheet nodes,
       FigureSheet figures) {
     this.job = job;
@@ -64,6 +70,7 @@ final class DeflectionSheet {
     this.segments = segments;
     this.sums = sums;
     this.movements = movements;
+    this.states = states;
     this.nodes = nodes;
     this.figures = figures;
     this.sheet = workbook.sheet(SheetNames.DEFLECTION);
@@ -77,10 +84,11 @@ final class DeflectionSheet {
       SegmentSheets segments,
       LoadSumSheet sums,
       MovementSheet movements,
+      Optional<StateSheets> states,
       NodeSheet nodes,
       FigureSheet figures) {
     DeflectionSheet deflection =
-        new DeflectionSheet(workbook, job, cuts, segments, sums, movements, nodes, figures);
+        new DeflectionSheet(workbook, job, cuts, segments, sums, movements, states, nodes, figures);
     deflection.sheet.title(
         "Deflection",
         "Floor members from the line between their ends; rails, posts and level movements of"
@@ -92,7 +100,22 @@ final class DeflectionSheet {
   }
 
   private void write(List<DeflectionFinding> findings) {
+    List<Cut> own = findings.stream().map(f -> cut(f.governing())).toList();
+    bent = states.map(all -> new StateDeflections(sheet, own, all, cuts, segments));
     ProcedureCells chords = writeChords(findings);
+    Map<String, Integer> chordRows = new HashMap<>();
+    for (int i = 0; i < own.size(); i++) {
+      chordRows.put(own.get(i).key(), i);
+    }
+    bent.ifPresent(
+        all ->
+            all.writeBent(
+                cut ->
+                    symbol ->
+                        chords.number(
+                            Required.of(chordRows.get(cut.key()), "A deflection at rest"),
+                            symbol)));
+    bent.ifPresent(all -> tables.addAll(all.tables()));
     List<Point> points = new ArrayList<>();
     for (DeflectionFinding finding : findings) {
       points.add(new Point(cut(finding.governing()), finding.direction(), false));
@@ -147,6 +170,8 @@ final class DeflectionSheet {
       return InputCell.shown(cuts.place(cut));
     } else if (symbol.equals("L")) {
       return InputCell.shown(segments.geometry(segment, symbol));
+    } else if (isOfState(cut) && !OF_MEMBER.contains(symbol)) {
+      return bent.orElseThrow().atRest(cut, symbol);
     } else if (symbol.startsWith("F_") || symbol.startsWith("M_")) {
       return cuts.combined(cut, symbol, sheet.name());
     } else if (symbol.startsWith("g_")) {
@@ -155,6 +180,10 @@ final class DeflectionSheet {
       return loadSum(cut, segment, symbol);
     }
     return InputCell.shown(segments.stiffness(segment, symbol));
+  }
+
+  private boolean isOfState(Cut cut) {
+    return bent.map(all -> all.covers(cut)).orElse(false);
   }
 
   private InputCell loadSum(Cut cut, Segment segment, String symbol) {
@@ -196,19 +225,28 @@ final class DeflectionSheet {
       return endOrCut(point, segment);
     }
     if (symbol.equals("d_y") || symbol.equals("d_z")) {
-      return point.atEnd()
-          ? InputCell.literal(0, AT_END)
+      if (point.atEnd()) {
+        return InputCell.literal(0, AT_END);
+      }
+      return isOfState(point.cut())
+          ? bent.orElseThrow().bent(point.cut(), symbol)
           : InputCell.shown(chords.number(chord, symbol));
     }
     for (Freedom freedom : Freedom.values()) {
       String movement = MovementSheet.SYMBOLS[freedom.ordinal()];
       if (symbol.equals(movement + "1") || symbol.equals(movement + "2")) {
         var node = symbol.endsWith("1") ? segment.first() : segment.second();
-        return cuts.summed(
-            point.cut(),
-            part -> movements.number(part.kept(), node, freedom),
-            sheet.name(),
-            "sum over the cases");
+        return cuts.state(point.cut())
+            .map(
+                state ->
+                    InputCell.shown(states.orElseThrow().movements().number(state, node, freedom)))
+            .orElseGet(
+                () ->
+                    cuts.summed(
+                        point.cut(),
+                        part -> movements.number(part.kept(), node, freedom),
+                        sheet.name(),
+                        "sum over the cases"));
       }
     }
     return InputCell.shown(segments.geometry(segment, symbol));

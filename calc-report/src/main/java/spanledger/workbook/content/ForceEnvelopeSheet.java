@@ -36,8 +36,8 @@ final class ForceEnvelopeSheet {
             + " the moving load at that place brings it in. The results file has the greatest and"
             + " the least of every member.");
     sheet.note(
-        "Sums over load cases, first order; states with one-way parts, play or second order"
-            + " stand on their own sheets.");
+        "Sums over load cases, first order, also of combinations that were solved as states: those"
+            + " stand on State cuts, where they govern a check.");
     write(sheet, "Forces", Dimension.FORCE, rows, true, cuts);
     write(sheet, "Moments", Dimension.MOMENT, rows, false, cuts);
   }
@@ -63,7 +63,7 @@ final class ForceEnvelopeSheet {
   private static List<LedgerCell> row(ShownForces.Row row, CutSheets cuts, String sheet) {
     Cut cut = row.shown();
     Governing found = row.found().governing();
-    NumberAt shown = cuts.internal().number(cuts.row(cut), row.found().effect().symbol());
+    NumberAt shown = cuts.force(cut, row.found().effect().symbol());
     double greatest = Math.abs(found.value());
     TreeSet<String> alike = new TreeSet<>(row.members());
     alike.remove(cut.station().segment().member().name());

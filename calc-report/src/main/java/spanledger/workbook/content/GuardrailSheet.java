@@ -26,9 +26,7 @@ final class GuardrailSheet {
         rows.add(
             new ProcedureTable.Row(
                 List.of(finding.member().name(), finding.governing().instance().words()),
-                Inputs.of(
-                    procedure,
-                    symbol -> InputCell.shown(cuts.internal().number(cuts.row(cut), symbol)))));
+                Inputs.of(procedure, symbol -> InputCell.shown(cuts.force(cut, symbol)))));
       }
     }
     if (rows.isEmpty()) {

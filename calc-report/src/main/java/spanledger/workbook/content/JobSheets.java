@@ -51,6 +51,9 @@ public final class JobSheets {
     EndForceSheets forces = EndForceSheets.write(workbook, cases, segments, loadCells, movements);
     BalanceSheet balance =
         BalanceSheet.write(workbook, cases, job.frame(), forces, loadCells, movements, nodes);
+    Optional<StateSheets> states =
+        StateSheets.write(
+            workbook, behaviour, kept, segments, nodes, combinations, loads, sums, onNodes);
     List<Cut> strengthCuts = new ArrayList<>();
     for (StrengthFinding finding : findings.strength()) {
       addNew(strengthCuts, DeflectionSheet.cut(finding.governing()));
@@ -60,9 +63,12 @@ public final class JobSheets {
       all.add(DeflectionSheet.cut(finding.governing()));
     }
     all.addAll(groups.cuts());
-    List<ShownForces.Row> forceRows = ShownForces.of(assessment.forces(), kept);
+    List<ShownForces.Row> forceRows =
+        ShownForces.of(assessment.forces(), kept).stream()
+            .map(row -> row.bySum(instance -> states.flatMap(s -> s.of(instance)).isPresent()))
+            .toList();
     forceRows.forEach(row -> all.add(row.shown()));
-    CutSheets cuts = CutSheets.write(workbook, all, combinations, forces, loads);
+    CutSheets cuts = CutSheets.write(workbook, all, combinations, forces, loads, segments, states);
     ForceEnvelopeSheet.write(workbook, forceRows, cuts);
     StrengthSheet strength = StrengthSheet.write(workbook, strengthCuts, cuts, sections, figures);
     MemberCodeSheets byCode =
@@ -70,7 +76,16 @@ public final class JobSheets {
             workbook, assessment.members(), groups, job.frame(), sections, segments, cuts);
     DeflectionSheet deflection =
         DeflectionSheet.write(
-            workbook, job, findings.deflections(), cuts, segments, sums, movements, nodes, figures);
+            workbook,
+            job,
+            findings.deflections(),
+            cuts,
+            segments,
+            sums,
+            movements,
+            states,
+            nodes,
+            figures);
     GuardrailSheet.write(workbook, findings.strength(), cuts);
     StabilitySheet stability = StabilitySheet.write(workbook, job, behaviour, figures);
     Optional<ModeSheet> mode =
@@ -88,12 +103,9 @@ public final class JobSheets {
                         sums,
                         nodes,
                         SupportRule.LINEAR));
-    Optional<StateSheets> states =
-        StateSheets.write(
-            workbook, behaviour, kept, segments, nodes, combinations, loads, sums, onNodes);
     VibrationSheet vibration =
         VibrationSheet.write(workbook, job, behaviour.vibration(), assessment.verdicts(), figures);
-    SupportSheet.write(workbook, findings.reactions(), combinations, balance);
+    SupportSheet.write(workbook, findings.reactions(), combinations, balance, states);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
     ProcedureCells pieces = PieceSheet.write(workbook, job, sections);
     SummarySheet.write(
@@ -112,8 +124,8 @@ public final class JobSheets {
     Cut worst = worst(findings);
     WorkedSheet.write(
         workbook,
-        strength.tables(),
-        cuts.row(worst),
+        strength.tables(worst),
+        cuts.internalRow(worst),
         strength.row(worst),
         byCode.worked(),
         withStates(deflection.tables(), states));

@@ -142,7 +142,7 @@ final class MemberCutTables {
   }
 
   private NumberAt force(String symbol, Cut cut) {
-    return cuts.internal().number(cuts.row(cut), symbol);
+    return cuts.force(cut, symbol);
   }
 
   private InputCell size(String symbol, Cut cut) {

@@ -21,6 +21,8 @@ final class SheetNames {
   static final String CUT_LOADS = "Loads before cuts";
   static final String CUTS = "Cuts";
   static final String FORCE_ENVELOPE = "Force envelope";
+  static final String STATE_CUT_LOADS = "State cut loads";
+  static final String STATE_CUTS = "State cuts";
   static final String STRENGTH = "Member strength";
   static final String MEMBER_INPUTS = "Member inputs";
   static final String MEMBER_RESISTANCE = "Member resistance";

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import spanledger.action.LimitState;
 import spanledger.analysis.SegmentEffect;
 import spanledger.analysis.SegmentResponse;
@@ -41,7 +42,15 @@ final class ShownForces {
    * @param found the greatest in size that the search found
    * @param shown where it is greatest in size under combinations that are in the workbook
    */
-  record Row(TreeSet<String> members, ForceExtreme found, Cut shown) {}
+  record Row(TreeSet<String> members, ForceExtreme found, Cut shown) {
+
+    /** The same with the cut shown by sums, also if its combination was solved as a state. */
+    Row bySum(Predicate<Instance> isState) {
+      return isState.test(shown.instance())
+          ? new Row(members, found, new Cut(shown.instance(), shown.station(), true))
+          : this;
+    }
+  }
 
   /** A cut with the greatest size of a force under combinations in the workbook. */
   private record Met(Cut cut, double size) {}

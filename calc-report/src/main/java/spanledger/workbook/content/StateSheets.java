@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spanledger.behaviour.Behaviour;
-import spanledger.behaviour.CombinationBehaviour;
 import spanledger.envelope.Instance;
 import spanledger.frame.Freedom;
 import spanledger.frame.Support;
@@ -25,10 +24,21 @@ final class StateSheets {
 
   private static final String WHAT = "state";
 
+  private final Map<String, StateSolved> byInstance = new HashMap<>();
+  private final StateLoadSheet loads;
+  private final MovementSheet movements;
   private final BalanceSheet balance;
   private final BarTables bars;
 
-  private StateSheets(BalanceSheet balance, BarTables bars) {
+  private StateSheets(
+      List<StateSolved> states,
+      StateLoadSheet loads,
+      MovementSheet movements,
+      BalanceSheet balance,
+      BarTables bars) {
+    states.forEach(s -> byInstance.put(KeptCases.key(s.combination().instance()), s));
+    this.loads = loads;
+    this.movements = movements;
     this.balance = balance;
     this.bars = bars;
   }
@@ -47,10 +57,11 @@ final class StateSheets {
     List<StateSolved> states = new ArrayList<>();
     for (Instance instance : kept.instances()) {
       behaviour
-          .of(instance)
-          .filter(CombinationBehaviour::byState)
+          .stateOf(instance)
           .ifPresent(
-              b -> b.result().ifPresent(r -> states.add(new StateSolved(states.size(), b, r))));
+              r ->
+                  states.add(
+                      new StateSolved(states.size(), behaviour.of(instance).orElseThrow(), r)));
     }
     if (states.isEmpty()) {
       return Optional.empty();
@@ -96,7 +107,7 @@ final class StateSheets {
             rule,
             BalanceSheet.USUAL);
     writeHolds(workbook, states, segments, movements, balance);
-    return Optional.of(new StateSheets(balance, bars));
+    return Optional.of(new StateSheets(states, stateLoads, movements, balance, bars));
   }
 
   private static void writeList(LedgerWorkbook workbook, List<StateSolved> states) {
@@ -198,6 +209,26 @@ final class StateSheets {
       }
     }
     return LedgerCell.blank();
+  }
+
+  /** The state of a combination, if it was solved as one. */
+  Optional<StateSolved> of(Instance instance) {
+    return Optional.ofNullable(byInstance.get(KeptCases.key(instance)));
+  }
+
+  /** The loads of the states. */
+  StateLoadSheet loads() {
+    return loads;
+  }
+
+  /** The movements of the states. */
+  MovementSheet movements() {
+    return movements;
+  }
+
+  /** The balance of the states, with their reactions. */
+  BalanceSheet balance() {
+    return balance;
   }
 
   /** What is left over of forces (row 0), moments (row 1) or held movements (row 2). */

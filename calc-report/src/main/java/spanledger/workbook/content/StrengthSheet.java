@@ -52,7 +52,7 @@ final class StrengthSheet {
             cut ->
                 symbol ->
                     isForce(symbol)
-                        ? InputCell.inline(source.internal().number(source.row(cut), symbol))
+                        ? InputCell.inline(source.force(cut, symbol))
                         : InputCell.shown(sections.property(member(cut).section(), symbol)));
     CompiledProcedure utilisation = StressUtilisation.PROCEDURE.compile();
     use =
@@ -142,7 +142,14 @@ final class StrengthSheet {
 
   /** The tables in the order of the calculation. */
   List<ProcedureCells> tables() {
-    return List.of(source.internal(), stress, use, wall);
+    List<ProcedureCells> tables = new ArrayList<>(source.internal());
+    tables.addAll(List.of(stress, use, wall));
+    return tables;
+  }
+
+  /** The tables that a cut runs through, in order. */
+  List<ProcedureCells> tables(Cut cut) {
+    return List.of(source.internal(cut), stress, use, wall);
   }
 
   /** The row of a cut in the tables of stresses. */

@@ -1,0 +1,126 @@
+package spanledger.verification.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spanledger.cli.Main;
+import spanledger.verification.behaviour.StateJob;
+import spanledger.verification.calc.CachedValues;
+import spanledger.verification.calc.CalcEngine;
+
+/**
+ * A beam under axial force whose foot lifts, and a braced mast on it, askew so that no force is
+ * zero: what is said of members, deflections and reactions stands in the workbook as formulas from
+ * the movements of the state.
+ */
+class StateWorkbookTest {
+
+  private static final String SUMMARY = "Summary";
+  private static final int USED = 2;
+  private static final int VERDICT = 3;
+
+  @TempDir static Path folder;
+  private static Book book;
+  private static Path workbook;
+
+  @BeforeAll
+  static void check() throws IOException {
+    Path job = folder.resolve("job.json");
+    Files.writeString(
+        job,
+        StateJob.byCode(
+            StateJob.text(
+                "0.005",
+                "\"A\": [\"0 m\", \"0 m\", \"0 m\"], \"B\": [\"2 m\", \"0.4 m\", \"0.2 m\"],"
+                    + " \"C\": [\"3 m\", \"0.6 m\", \"0.3 m\"], \"T\": [\"0.25 m\", \"0.4 m\", \"1 m\"],"
+                    + " \"M\": [\"1 m\", \"0.2 m\", \"0.1 m\"]",
+                StateJob.member("beam", "floor", "\"A\", \"M\", \"B\", \"C\"")
+                    + ", "
+                    + StateJob.member("mast", "leg", "\"A\", \"T\"")
+                    + ", "
+                    + StateJob.member("brace", "brace", "\"T\", \"B\""),
+                "\"a\": {\"node\": \"A\", \"shiftX\": \"fixed\", \"shiftY\": \"fixed\","
+                    + " \"shiftZ\": \"fixed\", \"turnX\": \"fixed\", \"turnZ\": \"fixed\"},"
+                    + " \"b\": {\"node\": \"B\", \"shiftY\": \"fixed\", \"shiftZ\": \"fixed\","
+                    + " \"turnX\": \"fixed\"},"
+                    + " \"c\": {\"node\": \"C\", \"shiftZ\": \"fixed\", \"lifts\": true}",
+                StateJob.force("T", 300, -20_000)
+                    + ", "
+                    + StateJob.force("M", 0, -2_000)
+                    + ", "
+                    + StateJob.force("B", -10_000, 0),
+                "always")));
+    StringWriter err = new StringWriter();
+    Main.run(
+        new PrintWriter(new StringWriter()),
+        new PrintWriter(err),
+        "check",
+        job.toString(),
+        "--out",
+        folder.toString());
+    workbook = folder.resolve("workbook.xlsx");
+    assertThat(workbook).as(err.toString()).exists();
+    book = Book.read(workbook);
+  }
+
+  @Test
+  void anotherProgramWorksOutTheSameInEveryFormulaCell() throws IOException {
+    Path stripped = folder.resolve("stripped.xlsx");
+    int formulas = CachedValues.strip(workbook, stripped);
+
+    Recalculation recalculation =
+        new Recalculation(book, Book.read(CalcEngine.required().recalculate(stripped)));
+
+    assertThat(recalculation.disagreements()).isEmpty();
+    assertThat(recalculation.compared()).isEqualTo(formulas);
+  }
+
+  @Test
+  void everyNumberIsAFormulaOrSaysWhereItComesFrom() {
+    assertThat(new Origins(book).unexplained()).isEmpty();
+    assertThat(book.cells().map(BookCell::text)).doesNotContain("NOT BALANCED", "DIFFERS");
+    assertThat(book.sheet("State holds").stream().map(BookCell::text)).contains("open", "agrees");
+  }
+
+  /** Tolerance: the file has the demand and the capacity, the sheet the ratio by formula. */
+  @Test
+  void theSheetUsesWhatTheResultsFileSays() throws IOException {
+    List<JsonNode> verdicts =
+        new ObjectMapper()
+            .readTree(folder.resolve("results.json").toFile())
+            .required("verdicts")
+            .valueStream()
+            .toList();
+    int compared = 0;
+    for (BookCell check : book.sheet(SUMMARY)) {
+      String outcome = book.at(SUMMARY, check.row(), VERDICT).text();
+      if (check.column() == 0 && List.of("pass", "FAIL").contains(outcome)) {
+        double used = book.at(SUMMARY, check.row(), USED).number();
+        String subject = book.at(SUMMARY, check.row(), 1).text();
+        JsonNode same =
+            verdicts.stream()
+                .filter(v -> v.required("check").asText().equals(check.text()))
+                .filter(v -> v.required("subject").asText().equals(subject))
+                .findFirst()
+                .orElseThrow();
+        assertThat(same.required("utilisation").asDouble())
+            .as(check.text())
+            .isCloseTo(used, within(1e-7 * used + 1e-9));
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(15);
+    assertThat(book.names()).contains("State cuts", "State cut loads");
+  }
+}
