@@ -20,6 +20,6 @@ class JointCasesTest {
 
   @TestFactory
   Stream<DynamicNode> cases() {
-    return ProcedureCases.read(JointCasesTest.class, "cases.json", 4, PROCEDURES);
+    return ProcedureCases.read(JointCasesTest.class, "cases.json", 85, PROCEDURES);
   }
 }
