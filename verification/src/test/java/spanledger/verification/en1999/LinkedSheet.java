@@ -25,7 +25,7 @@ import spanledger.resistance.member.MemberEvaluator;
 import spanledger.resistance.member.PreparedMember;
 import spanledger.resistance.member.Working;
 
-/** A whole member as a sheet of formulas that feed one another, worked out by Apache POI. */
+/** Runs as a sheet of formulas that feed one another, worked out by Apache POI. */
 public final class LinkedSheet {
 
   private final Map<Working, Integer> rows = new HashMap<>();
@@ -36,6 +36,22 @@ public final class LinkedSheet {
   /** Compares every number that Java found, and every link between calculations. */
   public static void agrees(PreparedMember member, double[] effects) throws IOException {
     new LinkedSheet().compare(member, effects);
+  }
+
+  /**
+   * Compares every number of runs that need no cut, and every link between them.
+   *
+   * @param workings each after those that feed it
+   */
+  public static void agrees(List<Working> workings) throws IOException {
+    LinkedSheet linked = new LinkedSheet();
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      Sheet sheet = workbook.createSheet();
+      sheet.createRow(0);
+      workings.forEach(working -> linked.rows.put(working, linked.write(sheet, working)));
+      FormulaEvaluator poi = workbook.getCreationHelper().createFormulaEvaluator();
+      workings.forEach(working -> compare(sheet, poi, working, linked.row(working)));
+    }
   }
 
   private void compare(PreparedMember member, double[] effects) throws IOException {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static spanledger.verification.joint.Parts.GIVEN;
 import static spanledger.verification.joint.Parts.force;
 
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +23,9 @@ import spanledger.resistance.joint.Metal;
 import spanledger.resistance.joint.NetCut;
 import spanledger.resistance.joint.Preload;
 import spanledger.resistance.joint.SlipFaces;
+import spanledger.resistance.member.Feed;
+import spanledger.resistance.member.Working;
+import spanledger.verification.en1999.LinkedSheet;
 
 /** Every code has every check; twice the demand never uses less, and no demand uses nothing. */
 class EveryCheckTest {
@@ -56,6 +61,27 @@ class EveryCheckTest {
     HoleInPlate close = Parts.hole(metal, 5, 18, 25, 7, 25);
     assertThat(code.distances(bolt, close).governing().symbol()).isEqualTo("η_e2");
     assertThat(code.distances(bolt, close).utilisation()).isGreaterThan(1);
+  }
+
+  @ParameterizedTest(name = "code {index}")
+  @MethodSource("codes")
+  void spreadsheetsAgree(JointCode code) throws IOException {
+    List<Working> workings = new ArrayList<>();
+    for (double demand : new double[] {0, 1500}) {
+      all(code, demand).forEach(check -> addWithEarlier(check.working(), workings));
+    }
+    LinkedSheet.agrees(workings);
+  }
+
+  private static void addWithEarlier(Working working, List<Working> workings) {
+    for (Feed feed : working.feeds()) {
+      if (feed instanceof Feed.Result result) {
+        addWithEarlier(result.from(), workings);
+      }
+    }
+    if (!workings.contains(working)) {
+      workings.add(working);
+    }
   }
 
   private static List<JointCheck> all(JointCode code, double demand) {
