@@ -17,6 +17,7 @@ module spanledger.core {
   exports spanledger.assembly;
   exports spanledger.behaviour;
   exports spanledger.bolt;
+  exports spanledger.deck;
   exports spanledger.envelope;
   exports spanledger.frame;
   exports spanledger.geometry;

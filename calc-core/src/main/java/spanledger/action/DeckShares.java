@@ -105,6 +105,36 @@ public final class DeckShares {
     return new DeckShares(surface).bays(frame);
   }
 
+  /**
+   * The spans of the decking of a floor.
+   *
+   * @throws IllegalArgumentException as {@link #of}
+   */
+  public static DeckSpans spans(Surface surface) {
+    return new DeckShares(surface).spans();
+  }
+
+  private DeckSpans spans() {
+    List<List<Member>> lines = lines();
+    int widest = 1;
+    for (int i = 2; i < lines.size(); i++) {
+      if (gap(lines, i) > gap(lines, widest)) {
+        widest = i;
+      }
+    }
+    double overhang =
+        Math.max(place(lines.get(0)) - acrossFrom, acrossTo - place(lines.get(lines.size() - 1)));
+    return new DeckSpans(
+        gap(lines, widest),
+        lines.get(widest - 1).get(0).name(),
+        lines.get(widest).get(0).name(),
+        Math.max(overhang, 0));
+  }
+
+  private double gap(List<List<Member>> lines, int line) {
+    return place(lines.get(line)) - place(lines.get(line - 1));
+  }
+
   private List<Share> shares(Frame frame) {
     List<List<Member>> lines = lines();
     return shares(frame, lines, 0, lines.size() - 1, alongFrom, alongTo);

@@ -28,6 +28,21 @@ public record RuleSet(
   /** Imposed load along any one floor member, N/mm. */
   public static final String FLOOR_LINE = "floor.line";
 
+  /**
+   * Side of the square that the load at one place stands on when it is set against decking, mm;
+   * that of floors if left out.
+   */
+  public static final String DECK_POINT_PATCH = "deck.point-patch";
+
+  /** Load at any one place on treads, N; that of floors if left out. */
+  public static final String TREAD_POINT = "tread.point";
+
+  /** Side of the square that the load on a tread stands on, mm; that of decking if left out. */
+  public static final String TREAD_POINT_PATCH = "tread.point-patch";
+
+  /** Load along a tread, N/mm; none if left out. */
+  public static final String TREAD_LINE = "tread.line";
+
   /** Load along the top rail, N/mm. */
   public static final String GUARDRAIL_LINE = "guardrail.line";
 
@@ -48,6 +63,12 @@ public record RuleSet(
 
   /** Greatest deflection of floor members, mm. */
   public static final String FLOOR_DEFLECTION = "limit.floor-deflection";
+
+  /** Deflection of treads as a fraction of their span; limits of floors hold if left out. */
+  public static final String TREAD_DEFLECTION_RATIO = "limit.tread-deflection-ratio";
+
+  /** Greatest deflection of treads, mm. */
+  public static final String TREAD_DEFLECTION = "limit.tread-deflection";
 
   /** Greatest movement of a rail or post under guardrail loads, mm. */
   public static final String RAIL_DEFLECTION = "limit.rail-deflection";

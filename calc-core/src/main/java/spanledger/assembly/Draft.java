@@ -6,7 +6,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import spanledger.action.FloorBays;
 import spanledger.action.Rail;
 import spanledger.action.RailKind;
 import spanledger.action.Surface;
@@ -25,7 +27,11 @@ final class Draft {
 
   /** A floor before its members are finished. */
   private record FloorDraft(
-      String name, List<Node> corners, List<DraftMember> carriedBy, double finishes) {}
+      String name,
+      List<Node> corners,
+      List<DraftMember> carriedBy,
+      double finishes,
+      Optional<String> panel) {}
 
   /** A rail before its members are finished. */
   private record RailDraft(
@@ -85,9 +91,14 @@ final class Draft {
     feet.put(name, new Support(node, holds));
   }
 
-  /** Adds a floor. */
-  void floor(String name, List<Node> corners, List<DraftMember> carriedBy, double finishes) {
-    floors.add(new FloorDraft(name, corners, List.copyOf(carriedBy), finishes));
+  /** Adds a floor; its panel may not be known. */
+  void floor(
+      String name,
+      List<Node> corners,
+      List<DraftMember> carriedBy,
+      double finishes,
+      Optional<String> panel) {
+    floors.add(new FloorDraft(name, corners, List.copyOf(carriedBy), finishes, panel));
   }
 
   /** Adds a rail. */
@@ -133,7 +144,15 @@ final class Draft {
         parts,
         feet,
         floors.stream()
-            .map(f -> new Surface(f.name(), f.corners(), of(f.carriedBy(), finished), f.finishes()))
+            .map(
+                f ->
+                    new Surface(
+                        f.name(),
+                        f.corners(),
+                        of(f.carriedBy(), finished),
+                        f.finishes(),
+                        FloorBays.SPANS,
+                        f.panel()))
             .toList(),
         rails.stream()
             .map(

@@ -15,6 +15,11 @@ import spanledger.frame.Vector;
 public record Flight(
     Stair stair, Platform upper, Optional<Platform> lower, double totalRise, double going) {
 
+  /** The name of the floor that stands for it where floors are loaded. */
+  public String floorName() {
+    return stair.name() + "/flight";
+  }
+
   /** One rise, mm. */
   public double rise() {
     return totalRise / stair.rises();

@@ -180,7 +180,8 @@ final class FloorGenerator {
               floorNode(Side.NORTH, to),
               floorNode(Side.NORTH, from)),
           carriedBy,
-          platform.deck().finishes());
+          platform.deck().finishes(),
+          platform.deck().panel());
     }
   }
 }

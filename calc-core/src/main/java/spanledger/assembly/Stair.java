@@ -22,6 +22,7 @@ import spanledger.frame.Restraint;
  * @param pitch the angle of the line through the nosings, rad; empty if the going is given
  * @param stringer what the stringers are
  * @param tread what the treads are
+ * @param treadPanel the name of the panel that the treads are, if it is given what they carry
  * @param foot what the ground holds at each foot, one per {@link spanledger.frame.Freedom}
  * @param rails its guardrails, if it has any
  * @param site what is known beyond its frame
@@ -39,6 +40,7 @@ public record Stair(
     Optional<Double> pitch,
     Part stringer,
     Part tread,
+    Optional<String> treadPanel,
     List<Restraint> foot,
     Optional<StairRails> rails,
     StairSite site) {

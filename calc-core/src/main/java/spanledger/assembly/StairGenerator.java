@@ -45,10 +45,11 @@ final class StairGenerator {
       draft.member(name("tread" + step), MemberRole.FLOOR, stair.tread(), from, to);
     }
     draft.floor(
-        name("flight"),
+        line.floorName(),
         List.of(left.first(), right.first(), right.last(), left.last()),
         List.of(left, right),
-        0);
+        0,
+        Optional.empty());
     stair
         .rails()
         .ifPresent(

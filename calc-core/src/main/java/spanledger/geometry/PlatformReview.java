@@ -33,7 +33,7 @@ final class PlatformReview {
         platform.site().peopleBelow()
             ? GeometryRule.DECK_OPENING_OVER_PEOPLE_MOST
             : GeometryRule.DECK_OPENING_MOST;
-    findings.addGiven(opening, name, platform.site().deckOpening(), "deckOpening");
+    findings.addGiven(opening, name, widestOpening(), "deckOpening");
     findings.requireLimit(opening, name);
     reviewOpenSides();
     platform.guardrail().ifPresent(this::reviewGuardrail);
@@ -85,6 +85,12 @@ final class PlatformReview {
             stretch ->
                 findings.add(
                     GeometryRule.POST_SPACING_MOST, name, stretch.length(), words(stretch)));
+  }
+
+  /** The widest opening that the place or the panels of the deck are said to have. */
+  private Optional<Double> widestOpening() {
+    return Stream.concat(platform.site().deckOpening().stream(), platform.deck().opening().stream())
+        .max(Double::compare);
   }
 
   /** The widest stretch between two posts of the guardrail. */

@@ -15,6 +15,7 @@ import spanledger.behaviour.Behaviour;
 import spanledger.behaviour.BehaviourAnalysis;
 import spanledger.behaviour.SecondOrder;
 import spanledger.behaviour.StateFindings;
+import spanledger.deck.DeckJudgement;
 import spanledger.envelope.EnvelopeSearch;
 import spanledger.envelope.Findings;
 import spanledger.geometry.GeometryFinding;
@@ -40,6 +41,7 @@ public final class Assessor {
   private final Optional<List<GeometryFinding>> geometry;
   private final Optional<MemberDesign> design;
   private final Optional<JointDesign> joints;
+  private final Optional<DeckJudgement> deck;
 
   /**
    * One that judges no geometry, and members elastically only.
@@ -56,6 +58,7 @@ public final class Assessor {
         SecondOrder.AUTO,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -66,7 +69,8 @@ public final class Assessor {
       SecondOrder secondOrder,
       Optional<List<GeometryFinding>> geometry,
       Optional<MemberDesign> design,
-      Optional<JointDesign> joints) {
+      Optional<JointDesign> joints,
+      Optional<DeckJudgement> deck) {
     this.rules = rules;
     this.rails = List.copyOf(rails);
     this.places = places;
@@ -74,26 +78,33 @@ public final class Assessor {
     this.geometry = geometry;
     this.design = design;
     this.joints = joints;
+    this.deck = deck;
   }
 
   /** One that counts loads on the displaced frame as the job asks. */
   public Assessor inOrder(SecondOrder choice) {
-    return new Assessor(rules, rails, places, choice, geometry, design, joints);
+    return new Assessor(rules, rails, places, choice, geometry, design, joints, deck);
   }
 
   /** One that judges the sizes of the structure against their limits, too, if they are known. */
   public Assessor withGeometry(Optional<List<GeometryFinding>> sizes) {
-    return new Assessor(rules, rails, places, secondOrder, sizes, design, joints);
+    return new Assessor(rules, rails, places, secondOrder, sizes, design, joints, deck);
+  }
+
+  /** One that hands on what was found of decks and treads, too. */
+  public Assessor withDeck(DeckJudgement found) {
+    return new Assessor(
+        rules, rails, places, secondOrder, geometry, design, joints, Optional.of(found));
   }
 
   /** One that judges members by a member code, too, if there is one. */
   public Assessor byCode(Optional<MemberDesign> memberDesign) {
-    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign, joints);
+    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign, joints, deck);
   }
 
   /** One that judges joints by a code, too, if the job describes some. */
   public Assessor withJoints(Optional<JointDesign> jointDesign) {
-    return new Assessor(rules, rails, places, secondOrder, geometry, design, jointDesign);
+    return new Assessor(rules, rails, places, secondOrder, geometry, design, jointDesign, deck);
   }
 
   /**
@@ -124,11 +135,17 @@ public final class Assessor {
     jointed.ifPresent(found -> verdicts.addAll(JointVerdicts.of(found)));
     verdicts.addAll(new DeflectionVerdicts(rules, rails, analysis.frame()).of(findings));
     verdicts.addAll(new SupportVerdicts().of(findings, combinations));
+    deck.ifPresent(found -> verdicts.addAll(DeckVerdicts.of(found.findings())));
     geometry.ifPresent(sizes -> verdicts.addAll(GeometryVerdicts.of(sizes)));
     verdicts.addAll(new StabilityVerdicts(behaviour).verdicts());
     verdicts.addAll(new VibrationVerdicts(rules).of(behaviour.vibration()));
     verdicts.addAll(
-        NotCovered.verdicts(findings, geometry.isPresent(), members.isPresent(), jointed));
+        NotCovered.verdicts(
+            findings,
+            geometry.isPresent(),
+            members.isPresent(),
+            jointed,
+            deck.map(DeckJudgement::unknown).orElse(List.of("any deck or stair"))));
     return new Assessment(
         analysis.frame(),
         actions,

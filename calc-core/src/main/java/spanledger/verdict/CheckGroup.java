@@ -10,6 +10,7 @@ public enum CheckGroup {
   STABILITY("Sway and stability"),
   VIBRATION("Vibration"),
   SUPPORT("Supports"),
+  DECK("Deck and treads"),
   GEOMETRY("Geometry"),
   OUTSIDE("Not covered");
 

@@ -18,12 +18,14 @@ final class NotCovered {
    * @param geometryReviewed whether the sizes of the structure were judged
    * @param byCode whether a member code judged the members
    * @param joints what a code says of the joints, if the job describes some
+   * @param withoutPanel the decks, floors and flights of which no panel is named
    */
   static List<Verdict> verdicts(
       Findings findings,
       boolean geometryReviewed,
       boolean byCode,
-      Optional<JointJudgement> joints) {
+      Optional<JointJudgement> joints,
+      List<String> withoutPanel) {
     List<Verdict> verdicts = new ArrayList<>();
     if (joints.isEmpty()) {
       verdicts.add(
@@ -34,6 +36,16 @@ final class NotCovered {
     }
     joints.flatMap(JointVerdicts::undescribed).ifPresent(verdicts::add);
     verdicts.addAll(always());
+    if (!withoutPanel.isEmpty()) {
+      verdicts.add(
+          open(
+              "deck panels and treads",
+              "taken to span between their members; not checked themselves, since no panel is named"
+                  + " for "
+                  + String.join(", ", withoutPanel)
+                  + "; describe it under \"panels\", then name it as \"panel\" of the deck or floor"
+                  + " or as \"treadPanel\" of the stair"));
+    }
     if (findings.deflections().stream().noneMatch(f -> f.kind() == DeflectionFinding.Kind.SWAY)) {
       verdicts.add(open("sway deflection", "no floor stands above the supports to be judged"));
     }
@@ -57,10 +69,7 @@ final class NotCovered {
   private static List<Verdict> always() {
     return List.of(
         open("overturning and sliding", "not checked; reactions are handed on"),
-        open("anchors and ground", "not checked; reactions are handed on"),
-        open(
-            "deck panels and treads",
-            "taken to span between their members; not checked themselves"));
+        open("anchors and ground", "not checked; reactions are handed on"));
   }
 
   private static Verdict open(String check, String why) {

@@ -12,6 +12,7 @@ import spanledger.action.ActionPlanner;
 import spanledger.action.Actions;
 import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.MechanismException;
+import spanledger.deck.DeckJudgement;
 import spanledger.job.Job;
 import spanledger.job.problem.Problem;
 import spanledger.parts.PieceList;
@@ -108,6 +109,7 @@ final class JobCalculation implements JobRunner {
           new Assessor(job.rules(), job.rails(), job.placesPerSegment())
               .inOrder(job.analysis().secondOrder())
               .withGeometry(job.assembly().map(built -> built.geometry(job.rules())))
+              .withDeck(DeckJudgement.of(job.deck(), job.rules(), job.combinations()))
               .byCode(job.memberDesign())
               .withJoints(job.jointDesign())
               .assess(analysis, actions, job.combinations()));

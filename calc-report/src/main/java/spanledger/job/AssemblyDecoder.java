@@ -15,6 +15,7 @@ import spanledger.assembly.Part;
 import spanledger.assembly.Platform;
 import spanledger.assembly.ProductLimits;
 import spanledger.assembly.Stair;
+import spanledger.deck.Panel;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
@@ -27,10 +28,12 @@ final class AssemblyDecoder {
 
   private final Reading reading;
   private final PartDecoder parts;
+  private final Names<Panel> panels;
 
-  AssemblyDecoder(Reading reading, PartDecoder parts) {
+  AssemblyDecoder(Reading reading, PartDecoder parts, Names<Panel> panels) {
     this.reading = reading;
     this.parts = parts;
+    this.panels = panels;
   }
 
   /** The assembly with its frame; without a frame where it has faults. */
@@ -44,7 +47,7 @@ final class AssemblyDecoder {
   private DecodedAssembly decode(Fields fields) {
     Names<Part> known =
         fields.require("parts").map(parts::decode).orElse(new Names<>(reading, "part"));
-    AssemblyFields values = new AssemblyFields(reading, known);
+    AssemblyFields values = new AssemblyFields(reading, known, panels);
     SiteDecoder sites = new SiteDecoder(values);
     Names<Platform> platforms =
         named(fields.require("platforms"), "platform", new PlatformDecoder(values)::decode);

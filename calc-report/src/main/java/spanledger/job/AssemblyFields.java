@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import spanledger.assembly.Part;
 import spanledger.assembly.Side;
+import spanledger.deck.Panel;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
@@ -26,11 +27,13 @@ final class AssemblyFields {
   private final Reading reading;
   private final Values values;
   private final Names<Part> parts;
+  private final Names<Panel> panels;
 
-  AssemblyFields(Reading reading, Names<Part> parts) {
+  AssemblyFields(Reading reading, Names<Part> parts, Names<Panel> panels) {
     this.reading = reading;
     this.values = new Values(reading);
     this.parts = parts;
+    this.panels = panels;
   }
 
   Reading reading() {
@@ -40,6 +43,11 @@ final class AssemblyFields {
   /** A part that must be named. */
   Optional<Part> part(Fields fields, String key) {
     return fields.require(key).flatMap(parts::resolve);
+  }
+
+  /** A panel that may be named; empty if it is not, or has faults, which are told. */
+  Optional<Panel> panel(Fields fields, String key) {
+    return fields.find(key).flatMap(panels::resolve);
   }
 
   /** A length greater than zero that must be given. */

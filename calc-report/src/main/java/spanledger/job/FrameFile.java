@@ -183,6 +183,7 @@ public final class FrameFile {
       ArrayNode carriedBy = one.putArray("carriedBy");
       surface.carriedBy().forEach(member -> carriedBy.add(member.name()));
       one.put("finishes", surface.finishes() + " N/mm2");
+      surface.panel().ifPresent(panel -> one.put("panel", panel));
     }
   }
 

@@ -2,12 +2,16 @@ package spanledger.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import spanledger.action.CombinationSet;
 import spanledger.action.LoadTrain;
 import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.action.Surface;
 import spanledger.action.UserCase;
+import spanledger.deck.DeckUses;
+import spanledger.deck.Panel;
 import spanledger.frame.Frame;
 import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
@@ -24,6 +28,7 @@ import spanledger.memberdesign.MemberDesign;
  * @param rails the rails of the guardrails
  * @param userCases the load cases given in the job
  * @param trains rows of loads that may stand anywhere along some members
+ * @param panels what its decks, floors and treads may be made of
  * @param assembly the description of which the frame came, if it was described and not only typed
  * @param memberDesign by which code members are checked, if the job says so
  * @param jointDesign by which code joints are checked and where they are, if the job says so
@@ -43,6 +48,7 @@ public record Job(
     List<Rail> rails,
     List<UserCase> userCases,
     List<LoadTrain> trains,
+    List<Panel> panels,
     Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
     Optional<JointDesign> jointDesign,
@@ -56,5 +62,18 @@ public record Job(
     rails = List.copyOf(rails);
     userCases = List.copyOf(userCases);
     trains = List.copyOf(trains);
+    panels = List.copyOf(panels);
+  }
+
+  /**
+   * Which panels its floors and treads are made of.
+   *
+   * @throws IllegalArgumentException if a floor cannot be shared out to its members
+   */
+  public DeckUses deck() {
+    return DeckUses.of(
+        surfaces,
+        assembly.map(built -> built.frame().flights()).orElse(List.of()),
+        panels.stream().collect(Collectors.toMap(Panel::name, Function.identity())));
   }
 }

@@ -137,6 +137,7 @@ final class JobDecoder {
             rails.usable(),
             userCases.usable(),
             trains.usable(),
+            structure.panels().usable(),
             structure.assembly().built(),
             design,
             joints,

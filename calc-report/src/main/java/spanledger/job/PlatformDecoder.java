@@ -15,6 +15,7 @@ import spanledger.assembly.Part;
 import spanledger.assembly.Platform;
 import spanledger.assembly.PlatformSite;
 import spanledger.assembly.Posts;
+import spanledger.deck.Panel;
 import spanledger.frame.Restraint;
 import spanledger.frame.Vector;
 import spanledger.job.reading.Fields;
@@ -201,8 +202,14 @@ final class PlatformDecoder {
             fields -> {
               Optional<Double> finishes = values.areaLoad(fields, "finishes");
               Optional<Integer> bays = values.count(fields, "baysPerFloor", 1);
+              Optional<Panel> panel = values.panel(fields, "panel");
               return finishes.isPresent() && bays.isPresent()
-                  ? Optional.of(new Deck(finishes.get(), bays.get()))
+                  ? Optional.of(
+                      new Deck(
+                          finishes.get(),
+                          bays.get(),
+                          panel.map(Panel::name),
+                          panel.flatMap(Panel::opening)))
                   : Optional.empty();
             });
   }

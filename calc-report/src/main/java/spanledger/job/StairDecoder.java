@@ -7,6 +7,7 @@ import spanledger.assembly.Part;
 import spanledger.assembly.Side;
 import spanledger.assembly.Stair;
 import spanledger.assembly.StairSite;
+import spanledger.deck.Panel;
 import spanledger.frame.Restraint;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
@@ -50,6 +51,7 @@ final class StairDecoder {
     Optional<Double> pitch = givenPitch.flatMap(turns::slope);
     Optional<Part> stringer = values.part(fields, "stringers");
     Optional<Part> tread = values.part(fields, "treads");
+    Optional<Panel> treadPanel = values.panel(fields, "treadPanel");
     Optional<List<Restraint>> foot = fields.require("foot").flatMap(feet::decode);
     Optional<StairSite> site = sites.stair(fields);
     Optional<Located> givenRails = fields.find("rails");
@@ -83,6 +85,7 @@ final class StairDecoder {
             pitch,
             stringer.get(),
             tread.get(),
+            treadPanel.map(Panel::name),
             foot.get(),
             rails,
             site.get()));

@@ -2,6 +2,7 @@ package spanledger.job;
 
 import java.util.Optional;
 import spanledger.assembly.GeneratedFrame;
+import spanledger.deck.Panel;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
@@ -16,6 +17,7 @@ import spanledger.section.Section;
  *
  * @param sections the cross-sections
  * @param materials the materials
+ * @param panels deck panels and treads
  * @param assembly the assembly
  * @param nodes the nodes
  * @param members the members
@@ -24,6 +26,7 @@ import spanledger.section.Section;
 record Structure(
     Names<Section> sections,
     Names<MaterialChoice> materials,
+    Names<Panel> panels,
     DecodedAssembly assembly,
     Names<Node> nodes,
     Names<Member> members,
@@ -44,11 +47,16 @@ record Structure(
             .map(new MaterialDecoder(reading, tables.alloys())::decode)
             .orElse(new Names<>(reading, "material"));
     AlloyChooser alloys = new AlloyChooser(reading, tables.alloys());
+    Names<Panel> panels =
+        fields
+            .find("panels")
+            .map(new PanelDecoder(reading, sections, materials, alloys)::decode)
+            .orElse(new Names<>(reading, "panel"));
     PartDecoder parts = new PartDecoder(reading, springs, sections, materials, alloys);
     DecodedAssembly assembly =
         fields
             .find("assembly")
-            .map(new AssemblyDecoder(reading, parts)::decode)
+            .map(new AssemblyDecoder(reading, parts, panels)::decode)
             .orElse(DecodedAssembly.NONE);
     Names<Node> nodes = new Names<>(reading, "node");
     assembly.addTo(nodes, GeneratedFrame::nodes, Node::name);
@@ -62,7 +70,7 @@ record Structure(
     assembly.addFeetTo(supports);
     given(fields, "supports")
         .ifPresent(s -> new SupportDecoder(reading, springs, nodes).decode(s, supports));
-    return new Structure(sections, materials, assembly, nodes, members, supports);
+    return new Structure(sections, materials, panels, assembly, nodes, members, supports);
   }
 
   /** What must be given by hand unless an assembly is there. */
@@ -74,6 +82,7 @@ record Structure(
   boolean isSound() {
     return sections.areAllSound()
         && materials.areAllSound()
+        && panels.areAllSound()
         && assembly.isSound()
         && nodes.areAllSound()
         && members.areAllSound()

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import spanledger.action.FloorBays;
 import spanledger.action.Surface;
+import spanledger.deck.Panel;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.job.reading.Fields;
@@ -23,12 +24,14 @@ final class SurfaceDecoder {
   private final Values values;
   private final Names<Node> nodes;
   private final Names<Member> members;
+  private final Names<Panel> panels;
 
   SurfaceDecoder(Reading reading, Structure structure) {
     this.reading = reading;
     this.values = new Values(reading);
     this.nodes = structure.nodes();
     this.members = structure.members();
+    this.panels = structure.panels();
   }
 
   /**
@@ -59,6 +62,8 @@ final class SurfaceDecoder {
             .orElse(Optional.of(0.0));
     Optional<FloorBays> bays =
         fields.find("bays").map(b -> values.word(b, BAYS)).orElse(Optional.of(FloorBays.SPANS));
+    Optional<Located> namedPanel = fields.find("panel");
+    Optional<Panel> panel = namedPanel.flatMap(panels::resolve);
     if (corners.isEmpty() || corners.get().size() != 4) {
       return Optional.empty();
     }
@@ -72,7 +77,11 @@ final class SurfaceDecoder {
           "correct the corners or their order");
       return Optional.empty();
     }
-    if (carriedBy.isEmpty() || carriedBy.get().isEmpty() || finishes.isEmpty() || bays.isEmpty()) {
+    if (carriedBy.isEmpty()
+        || carriedBy.get().isEmpty()
+        || finishes.isEmpty()
+        || bays.isEmpty()
+        || namedPanel.isPresent() != panel.isPresent()) {
       return Optional.empty();
     }
     boolean carried = true;
@@ -80,7 +89,14 @@ final class SurfaceDecoder {
       carried &= carries(carriedBy.get(), i, shape, memberNames.get(i));
     }
     return carried
-        ? Optional.of(new Surface(name, corners.get(), carriedBy.get(), finishes.get(), bays.get()))
+        ? Optional.of(
+            new Surface(
+                name,
+                corners.get(),
+                carriedBy.get(),
+                finishes.get(),
+                bays.get(),
+                panel.map(Panel::name)))
         : Optional.empty();
   }
 

@@ -89,6 +89,7 @@ public record Tables(
   Map<String, Figure> knownFigures() {
     Map<String, Figure> known = new TreeMap<>();
     rules.values().forEach(set -> set.inOrder().forEach(f -> known.putIfAbsent(f.id(), f)));
+    RuleTables.figuresToGive().forEach(f -> known.putIfAbsent(f.id(), f));
     return known;
   }
 }

@@ -59,6 +59,7 @@ final class WholeChecks {
   private void warnUnused() {
     warnUnused(structure.sections(), "section");
     warnUnused(structure.materials(), "material");
+    warnUnused(structure.panels(), "panel");
     warnUnused(structure.nodes(), "node");
   }
 

@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import spanledger.action.Figure;
 import spanledger.action.RailDirection;
 import spanledger.action.RuleSet;
 import spanledger.geometry.GeometryRule;
+import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 
 /** Reads rule sets from data files. */
@@ -26,6 +28,12 @@ public final class RuleTables {
           Map.entry(RuleSet.FLOOR_POINT, Dimension.FORCE),
           Map.entry(RuleSet.FLOOR_POINT_PATCH, Dimension.LENGTH),
           Map.entry(RuleSet.FLOOR_LINE, Dimension.LINE_LOAD),
+          Map.entry(RuleSet.DECK_POINT_PATCH, Dimension.LENGTH),
+          Map.entry(RuleSet.TREAD_POINT, Dimension.FORCE),
+          Map.entry(RuleSet.TREAD_POINT_PATCH, Dimension.LENGTH),
+          Map.entry(RuleSet.TREAD_LINE, Dimension.LINE_LOAD),
+          Map.entry(RuleSet.TREAD_DEFLECTION_RATIO, Dimension.NONE),
+          Map.entry(RuleSet.TREAD_DEFLECTION, Dimension.LENGTH),
           Map.entry(RuleSet.GUARDRAIL_LINE, Dimension.LINE_LOAD),
           Map.entry(RuleSet.GUARDRAIL_POINT, Dimension.FORCE),
           Map.entry(RuleSet.MIDRAIL_POINT, Dimension.FORCE),
@@ -51,6 +59,23 @@ public final class RuleTables {
     Map<String, Dimension> all = new TreeMap<>(GeometryRule.dimensions());
     all.putAll(OF_LOADS_AND_LIMITS);
     return Map.copyOf(all);
+  }
+
+  /**
+   * Figures that checks look for and no shipped set has, each with a value of nothing: jobs and
+   * sets of users may give them.
+   */
+  public static List<Figure> figuresToGive() {
+    return List.of(
+        toGive(
+            RuleSet.DECK_POINT_PATCH,
+            "side of the square that the load at one place stands on, for decking"),
+        toGive(RuleSet.TREAD_LINE, "load along a tread"));
+  }
+
+  private static Figure toGive(String id, String words) {
+    Dimension dimension = Optional.ofNullable(OF_LOADS_AND_LIMITS.get(id)).orElseThrow();
+    return new Figure(id, words, "", 0, dimension, Source.declared("not given"), "");
   }
 
   /** All rule sets that come with this module, in the order of its files. */

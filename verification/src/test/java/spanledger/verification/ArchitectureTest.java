@@ -43,6 +43,7 @@ class ArchitectureTest {
           List.of("stability"),
           List.of("state", "vibration"),
           List.of("resistance"),
+          List.of("deck"),
           List.of("envelope"),
           List.of("behaviour"),
           List.of("memberdesign"),

@@ -167,7 +167,8 @@ public record JobFile(String text, String sha256) {
     }
   }
 
-  private static String sha256(byte[] bytes) {
+  /** The SHA-256 of some bytes, in hexadecimal. */
+  public static String sha256(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

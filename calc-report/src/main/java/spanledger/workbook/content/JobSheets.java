@@ -107,6 +107,7 @@ public final class JobSheets {
         VibrationSheet.write(workbook, job, behaviour.vibration(), assessment.verdicts(), figures);
     SupportSheet.write(workbook, findings.reactions(), combinations, balance, states);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
+    DeckSheet deck = DeckSheet.write(workbook, job, sections, figures);
     ProcedureCells pieces = PieceSheet.write(workbook, job, sections);
     SummarySheet.write(
         workbook,
@@ -120,6 +121,7 @@ public final class JobSheets {
         mode,
         states,
         balance,
+        deck,
         geometry.judged());
     Cut worst = worst(findings);
     WorkedSheet.write(
@@ -132,6 +134,7 @@ public final class JobSheets {
     List<Procedure> used =
         new ArrayList<>(
             procedures(sections, segments, forces, strength, byCode, deflection, geometry, pieces));
+    deck.tables().forEach(t -> used.add(t.procedure().procedure()));
     mode.map(ModeSheet::bars)
         .or(() -> states.map(StateSheets::bars))
         .ifPresent(bars -> bars.tables().forEach(t -> used.add(t.procedure().procedure())));

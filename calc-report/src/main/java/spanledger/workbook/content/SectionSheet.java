@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import spanledger.deck.DeckUse;
+import spanledger.deck.PlankPanel;
 import spanledger.frame.Member;
 import spanledger.job.Job;
 import spanledger.material.Alloy;
@@ -52,16 +54,25 @@ final class SectionSheet {
     Map<String, List<Section>> byProcedure = new LinkedHashMap<>();
     for (Member member : job.frame().members()) {
       alloyRows.putIfAbsent(member.alloy(), alloyRows.size());
-      List<Section> same =
-          byProcedure.computeIfAbsent(
-              member.section().shape().procedure().name(), n -> new ArrayList<>());
-      if (same.stream().noneMatch(s -> s.name().equals(member.section().name()))) {
-        same.add(member.section());
+      add(member.section(), byProcedure);
+    }
+    for (DeckUse use : job.deck().uses()) {
+      if (use.panel() instanceof PlankPanel plank) {
+        alloyRows.putIfAbsent(plank.alloy(), alloyRows.size());
+        add(plank.section(), byProcedure);
       }
     }
     alloys = writeAlloys(sheet);
     for (List<Section> same : byProcedure.values()) {
       writeSections(workbook, sheet, same);
+    }
+  }
+
+  private static void add(Section section, Map<String, List<Section>> byProcedure) {
+    List<Section> same =
+        byProcedure.computeIfAbsent(section.shape().procedure().name(), n -> new ArrayList<>());
+    if (same.stream().noneMatch(s -> s.name().equals(section.name()))) {
+      same.add(section);
     }
   }
 

@@ -34,6 +34,7 @@ final class SheetNames {
   static final String VIBRATION = "Vibration";
   static final String SUPPORTS = "Support reactions";
   static final String FLIGHTS = "Flights";
+  static final String DECK = "Deck and treads";
   static final String GEOMETRY = "Geometry";
   static final String PIECES = "Pieces";
   static final String WORKED = "Worked page";

@@ -46,6 +46,7 @@ final class SummarySheet {
       Optional<ModeSheet> mode,
       Optional<StateSheets> states,
       BalanceSheet balance,
+      DeckSheet deck,
       List<GeometrySheet.Judged> geometry) {
     LedgerSheet sheet = workbook.sheet(SheetNames.SUMMARY);
     sheet.title("Summary", "Every check with its live result. What is not checked stands first.");
@@ -60,7 +61,33 @@ final class SummarySheet {
         writeVibration(sheet, assessment, vibration);
       }
     }
+    writeDeck(sheet, deck.judged());
     writeGeometry(sheet, geometry);
+  }
+
+  private static void writeDeck(LedgerSheet sheet, List<DeckSheet.Judged> deck) {
+    if (deck.isEmpty()) {
+      return;
+    }
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (DeckSheet.Judged one : deck) {
+      rows.add(
+          judged(
+              one.finding().check(),
+              one.finding().use().subject(),
+              one.used(),
+              one.finding().remark()));
+    }
+    sheet.add(
+        new DataTable(
+            CheckGroup.DECK.words(),
+            List.of(
+                Column.text("check", 34),
+                Column.text("on", 22),
+                Column.number(USED, "demand per capacity", Dimension.NONE),
+                Column.text(VERDICT, 16),
+                Column.wrapped("remark", 60)),
+            rows));
   }
 
   private static void writeOpen(LedgerSheet sheet, Assessment assessment) {

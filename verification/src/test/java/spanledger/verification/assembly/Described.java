@@ -74,7 +74,7 @@ final class Described {
         new EdgeBeams(PART, 1),
         Optional.empty(),
         new CrossBearers(PART, 600, 0),
-        new Deck(1e-4, 1),
+        new Deck(1e-4, 1, Optional.empty(), Optional.empty()),
         new Bracing(
             Optional.of(new Ties(PART, 300, Set.of(Side.NORTH, Side.SOUTH))),
             Optional.empty(),
@@ -171,6 +171,7 @@ final class Described {
         Optional.empty(),
         PART,
         PART,
+        Optional.empty(),
         PINNED,
         Optional.of(
             new Stair.StairRails(

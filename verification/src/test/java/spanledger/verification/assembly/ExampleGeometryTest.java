@@ -3,12 +3,15 @@ package spanledger.verification.assembly;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -102,21 +105,28 @@ class ExampleGeometryTest {
         "packing-house-platform-with-stair",
         "packing-house-two-flight-walkway"
       })
-  void theShownFrameIsTheSameJob(String name) throws Exception {
+  void theShownFrameIsTheSameJob(String name, @TempDir Path folder) throws Exception {
     Job job = Examples.job(name);
     String text = FrameFile.of(Files.readString(Examples.path(name)), job.assembly().orElseThrow());
-    Path file = Files.createTempFile("frame", ".json");
-    try {
-      Files.writeString(file, text);
-      Job again = Examples.read(file);
-      assertThat(again.frame().nodes()).isEqualTo(job.frame().nodes());
-      assertThat(again.frame().members()).isEqualTo(job.frame().members());
-      assertThat(again.frame().supports()).isEqualTo(job.frame().supports());
-      assertThat(again.surfaces()).isEqualTo(job.surfaces());
-      assertThat(again.rails()).isEqualTo(job.rails());
-      assertThat(again.userCases()).hasSameSizeAs(job.userCases());
-    } finally {
-      Files.delete(file);
+    Path file = folder.resolve("frame.json");
+    Files.writeString(file, text);
+    copyTables(folder);
+    Job again = Examples.read(file);
+    assertThat(again.frame().nodes()).isEqualTo(job.frame().nodes());
+    assertThat(again.frame().members()).isEqualTo(job.frame().members());
+    assertThat(again.frame().supports()).isEqualTo(job.frame().supports());
+    assertThat(again.surfaces()).isEqualTo(job.surfaces());
+    assertThat(again.rails()).isEqualTo(job.rails());
+    assertThat(again.userCases()).hasSameSizeAs(job.userCases());
+  }
+
+  /** Files that a job names are looked for beside it. */
+  private static void copyTables(Path folder) throws IOException {
+    Path beside = Files.createDirectories(folder.resolve("panels"));
+    try (Stream<Path> tables = Files.list(Examples.path("panels").resolveSibling("panels"))) {
+      for (Path table : tables.toList()) {
+        Files.copy(table, beside.resolve(table.getFileName()));
+      }
     }
   }
 
