@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -151,7 +152,7 @@ class DeckWorkbookTest {
   }
 
   /** All results of formulas, to nine decimals; NaN for those without a value. */
-  private static TreeSet<Double> utilisations(XSSFWorkbook book, Sheet sheet) {
+  private static Set<Double> utilisations(XSSFWorkbook book, Sheet sheet) {
     FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
     TreeSet<Double> values =
         new TreeSet<>((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b));
