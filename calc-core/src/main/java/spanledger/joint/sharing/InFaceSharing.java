@@ -30,6 +30,21 @@ final class InFaceSharing {
     return new JointSharing.InFace(bolts, keys(joint, movement), FaceMovement.inFace(movement));
   }
 
+  static JointSharing.InFace beforeSlip(JointGeometry joint, FaceForces forces) {
+    List<BoltPlace> alike =
+        joint.bolts().stream().map(b -> BoltPlace.alike(b.name(), b.y(), b.z())).toList();
+    JointSharing.InFace gripped = byStiffness(JointGeometry.ofBolts(alike), forces);
+    List<BoltForce> bolts = new ArrayList<>();
+    for (int i = 0; i < alike.size(); i++) {
+      BoltForce found = gripped.bolts().get(i);
+      bolts.add(
+          new BoltForce(joint.bolts().get(i), found.shearY(), found.shearZ(), found.shear(), 0));
+    }
+    List<KeyForce> idle =
+        joint.keys().stream().map(key -> new KeyForce(key, 0, 0, 0, 0, 0)).toList();
+    return new JointSharing.InFace(bolts, idle, gripped.movement());
+  }
+
   static JointSharing.InFace keysAcross(JointGeometry joint, FaceForces forces) {
     boolean parallel = parallel(joint.keys());
     double angle = joint.keys().get(0).slotAngle();

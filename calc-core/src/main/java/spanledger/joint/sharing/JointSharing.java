@@ -26,9 +26,14 @@ public final class JointSharing {
    */
   public static SharedForces of(JointGeometry joint, FaceForces forces, KeySharing keySharing) {
     InFace inFace =
-        keySharing == KeySharing.BY_STIFFNESS || joint.keys().isEmpty()
-            ? InFaceSharing.byStiffness(joint, forces)
-            : InFaceSharing.keysAcross(joint, forces);
+        switch (keySharing) {
+          case BY_STIFFNESS -> InFaceSharing.byStiffness(joint, forces);
+          case KEYS_CARRY_ACROSS ->
+              joint.keys().isEmpty()
+                  ? InFaceSharing.byStiffness(joint, forces)
+                  : InFaceSharing.keysAcross(joint, forces);
+          case BEFORE_SLIP -> InFaceSharing.beforeSlip(joint, forces);
+        };
     OffFace offFace = OffFaceSharing.of(joint, forces);
     List<BoltForce> bolts = merged(inFace.bolts(), offFace.bolts());
     FaceForces carried = carried(bolts, inFace, offFace);

@@ -9,8 +9,8 @@ import java.util.List;
  * @param bolts in the order given
  * @param keys in the order given
  * @param contacts in the order given
- * @param movement of the member's part; of the keys, where these carry alone. Where nothing resists
- *     a movement and nothing drives it, it is zero
+ * @param movement of the member's part; of the keys, where these carry alone; of bolts of unit
+ *     stiffness before slip. Where nothing resists a movement and nothing drives it, it is zero
  * @param unbalanced what the parts carry less what was to be shared
  * @param residual the largest unbalanced force, moments by the joint's reach, per largest shared
  */

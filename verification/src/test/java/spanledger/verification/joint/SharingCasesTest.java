@@ -21,16 +21,13 @@ import spanledger.joint.sharing.BoltGroupMovement;
 import spanledger.joint.sharing.ContactForce;
 import spanledger.joint.sharing.FaceForces;
 import spanledger.joint.sharing.FaceMovement;
-import spanledger.joint.sharing.FrictionGrip;
 import spanledger.joint.sharing.InstantaneousCentre;
 import spanledger.joint.sharing.JointGeometry;
 import spanledger.joint.sharing.JointSharing;
 import spanledger.joint.sharing.KeyForce;
 import spanledger.joint.sharing.KeySharing;
 import spanledger.joint.sharing.LoadDeformation;
-import spanledger.joint.sharing.Prying;
 import spanledger.joint.sharing.SharedForces;
-import spanledger.joint.sharing.Slip;
 import spanledger.joint.sharing.UltimateShear;
 import spanledger.joint.stiffness.AxisStiffness;
 import spanledger.joint.stiffness.BoltShearing;
@@ -47,20 +44,21 @@ import spanledger.joint.stiffness.PlateBending;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Step;
+import spanledger.resistance.joint.JointProcedures;
 import spanledger.verification.check.CaseFile;
 
 /** Runs the sharing, stiffness and test-curve cases of the data file. */
 class SharingCasesTest {
 
   private static final Map<String, Procedure> PROCEDURES =
-      Stream.of(
-              Prying.PROCEDURE,
-              FrictionGrip.PROCEDURE,
-              BoltStretch.PROCEDURE,
-              PlateBending.PROCEDURE,
-              LipBending.PROCEDURE,
-              KeyTooth.PROCEDURE,
-              BoltShearing.PROCEDURE)
+      Stream.concat(
+              JointProcedures.all().stream(),
+              Stream.of(
+                  BoltStretch.PROCEDURE,
+                  PlateBending.PROCEDURE,
+                  LipBending.PROCEDURE,
+                  KeyTooth.PROCEDURE,
+                  BoltShearing.PROCEDURE))
           .collect(Collectors.toMap(Procedure::name, Function.identity()));
 
   /** All proved residuals must stay below this; rounding leaves about 1e-13. */
@@ -76,7 +74,6 @@ class SharingCasesTest {
     return switch (kind) {
       case "sharing" -> sharing(given);
       case "centre" -> centre(given);
-      case "slip" -> slip(given);
       case "procedure" -> procedure(given);
       case "stiffness" -> stiffness(given);
       case "curve" -> curve(given);
@@ -161,23 +158,6 @@ class SharingCasesTest {
     values.put("required strength", found.requiredStrength());
     values.put("coefficient", found.coefficient(forces));
     found.bolts().forEach(bolt -> put(values, bolt));
-    return values;
-  }
-
-  private static Map<String, Double> slip(JsonNode given) {
-    JsonNode grip = given.required("grip");
-    Slip.SlipState state =
-        Slip.of(
-            GivenJoint.geometry(given),
-            GivenJoint.forces(given),
-            new Slip.Grip(
-                grip.get(0).asDouble(),
-                grip.get(1).asDouble(),
-                grip.get(2).asInt(),
-                grip.get(3).asDouble()));
-    Map<String, Double> values = new HashMap<>();
-    values.put("slips", state.slips() ? 1.0 : 0.0);
-    state.bolts().forEach(one -> values.put("left " + one.bolt().bolt().name(), one.left()));
     return values;
   }
 

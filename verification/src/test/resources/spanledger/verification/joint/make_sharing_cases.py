@@ -255,32 +255,24 @@ THORNTON = "W. A. Thornton, Prying action, a general treatment, Engineering Jour
 m, n, mp, bolt = 30.0, 35.0, 450000.0, 40000.0
 second = (mp + n * bolt) / (m + n)
 proc = lambda name, **inputs: {"procedure": name, "inputs": inputs}
-case("prying-mode-2", "procedure", "At the resistance of T-stub mode 2 the bolt with prying is just used up",
-     proc("prying", F=second, m=m, n=n, M_p=mp, δ=1),
-     [exact("Q", (second * m - mp) / n), exact("F_t", bolt)], THORNTON + "; EN 1993-1-8 Table 6.2, mode 2", "", "published")
-case("prying-mode-1", "procedure", "At the resistance of T-stub mode 1 the plate is used up at both lines",
-     proc("prying", F=2 * mp / m, m=m, n=n, M_p=mp, δ=1),
-     [exact("u_b", 1), exact("Q", mp / n)], "EN 1993-1-8 Table 6.2, mode 1", "", MEMORY)
+stub = lambda pull: proc("joint-t-stub", F=pull, t=10, m=m, n=n, l_1=100, l_2=100, f_od=180, h_s=1, k_o=0.9, F_t_Rd=bolt)
+case("prying-mode-2", "procedure", "At the resistance of T-stub mode 2b the bolt with prying is just used up",
+     stub(second), [exact("Q", (second * m - mp) / n), exact("F_t", bolt), exact("F_2b", second)],
+     THORNTON + "; EN 1993-1-8 Table 6.2, mode 2", "", "published")
+case("prying-mode-1", "procedure", "At the resistance of T-stub mode 1 the couple at the edge is a second hinge",
+     stub(2 * mp / m), [exact("Q", mp / n), exact("F_1", 2 * mp / m)], "EN 1993-1-8 Table 6.2, mode 1", "", MEMORY)
 case("prying-none", "procedure", "A plate strong enough at its root does not pry",
-     proc("prying", F=14000, m=m, n=n, M_p=mp, δ=0.8),
-     [exact("Q", 0), exact("F_t", 14000), exact("u_b", 0)], THORNTON, "", "published")
-case("prying-far-edge", "procedure", "The prying force acts no farther off than 1.25 m",
-     proc("prying", F=20000, m=m, n=60, M_p=mp, δ=0.8),
-     [exact("n_e", 37.5), exact("Q", (20000 * 30 - mp) / 37.5), exact("u_b", (20000 * 30 - mp) / (0.8 * mp))],
-     "EN 1993-1-8 Table 6.2: n not above 1.25 m", "", MEMORY)
-case("grip", "procedure", "Slip at a bolt in shear and tension",
-     proc("friction-grip", F_v=800, F_t=2000, F_p=6000, μ=0.2, n_s=1, γ=1.1),
-     [exact("F_c", 4400), exact("F_s", 800), exact("R", 0)], "EN 1993-1-8 3.9.2: (F_p − 0.8 F_t) μ/γ", "", MEMORY)
-case("grip-lost", "procedure", "A bolt pulled beyond its preload grips nothing",
-     proc("friction-grip", F_v=10, F_t=9000, F_p=6000, μ=0.2, n_s=2, γ=1.25),
-     [exact("F_c", 0), exact("R", -10)], "EN 1993-1-8 3.9.2", "", MEMORY)
+     stub(14000), [exact("Q", 0), exact("F_t", 14000)], THORNTON, "", "published")
+grip = lambda v, t, p, mu, faces, gamma: proc("joint-en1999-slip", V=v, F_p=p, F_t=t, n_b=1, n_f=faces, μ=mu, k_t=0.8, φ_s=1, γ_s=gamma)
+case("grip", "procedure", "Slip at a bolt in shear and tension", grip(800, 2000, 6000, 0.2, 1, 1.1),
+     [exact("F_c", 4400), exact("F_s_Rd", 800)], "EN 1993-1-8 3.9.2: (F_p − 0.8 F_t) μ/γ", "", MEMORY)
+case("grip-lost", "procedure", "A bolt pulled beyond its preload grips nothing", grip(10, 9000, 6000, 0.2, 2, 1.25),
+     [exact("F_c", 0), exact("F_s_Rd", 0)], "EN 1993-1-8 3.9.2", "", MEMORY)
 ring = bolts((50, 0), (0, 50), (-50, 0), (0, -50), k=(0, 1000, 1000))
-for t, slips in ((180000, 0), (210000, 1)):
-    case(f"slip-{t}", "slip", "Before slip all bolts of a ring hold alike, also along the slot",
-         {**joint(ring, (0, 0, 0, t, 0, 0), keys=[key("K", 0, 0, UP, 60, 0, 1e5)]),
-          "grip": [5000, 0.25, 1, 1.25]},
-         [("slips", slips, 0, "yes or no"), exact("left A", 1000 - t / 200)],
-         "T/(4R) against μF_p/γ")
+case("before-slip", "sharing", "Before slip all bolts of a ring hold alike, also along the slot, and the key is idle",
+     joint(ring, (0, 0, 400, 180000, 0, 0), keys=[key("K", 0, 0, UP, 60, 0, 1e5)], sharing="BEFORE_SLIP"),
+     [exact("shear A", 180000 / 200 + 100), exact("shearY B", -900), exact("shear C", 800),
+      exact("key K bearing", 0), exact("key K shearY", 0)], "T/(4R) and V/4")
 
 # ------------------------------------------------------------------ springs of the parts
 case("bolt-stretch", "procedure", "M12 bolt, half of k10 of a row",
