@@ -23,14 +23,28 @@ public final class Labels {
   /** A label that would cover more of what is drawn than this is left out. */
   private static final double MOST_LINES_CROSSED = 16;
 
+  private static final Box EVERYWHERE =
+      new Box(
+          Double.NEGATIVE_INFINITY,
+          Double.NEGATIVE_INFINITY,
+          Double.POSITIVE_INFINITY,
+          Double.POSITIVE_INFINITY);
+
   private final Drawing.Paper paper;
   private final Lettering lettering;
+  private final Box within;
   private final List<Box> taken = new ArrayList<>();
   private final List<Spot> busy = new ArrayList<>();
 
   public Labels(Drawing.Paper paper, Lettering lettering) {
+    this(paper, lettering, EVERYWHERE);
+  }
+
+  /** Labels that stay within a part of the paper, unless they have a fixed place. */
+  public Labels(Drawing.Paper paper, Lettering lettering, Box within) {
     this.paper = paper;
     this.lettering = lettering;
+    this.within = within;
   }
 
   /** Keeps labels out of a box. */
@@ -112,10 +126,9 @@ public final class Labels {
    * Writes words near a place if there is room that no other label takes, with a thin line to the
    * place where they stand off; else leaves them out.
    *
-   * @param within the paper that may be written on
    * @return whether they were written
    */
-  public boolean offer(Spot place, String words, double size, Ink ink, Box within) {
+  public boolean offer(Spot place, String words, double size, Ink ink) {
     double width = lettering.width(words, size);
     Box best = null;
     double least = MOST_LINES_CROSSED;
@@ -124,7 +137,7 @@ public final class Labels {
         double angle = 2 * Math.PI * i / DIRECTIONS - Math.PI / 4;
         Spot centre = place.plus((reach + width / 2) * Math.cos(angle), reach * Math.sin(angle));
         Box box = Box.around(centre, width, size);
-        double cost = isFree(box.grown(GAP), within) ? cost(box.grown(1)) + reach / 20 : least;
+        double cost = isFree(box.grown(GAP)) ? cost(box.grown(1)) + reach / 20 : least;
         if (cost < least) {
           least = cost;
           best = box;
@@ -146,16 +159,20 @@ public final class Labels {
     return true;
   }
 
-  private boolean isFree(Box box, Box within) {
+  /** Whether no label would lie under words in a box, and the box is on the paper. */
+  public boolean isFree(Box box) {
+    return isWithin(box) && taken.stream().noneMatch(box::meets);
+  }
+
+  private boolean isWithin(Box box) {
     return box.left() >= within.left()
         && box.right() <= within.right()
         && box.top() >= within.top()
-        && box.bottom() <= within.bottom()
-        && taken.stream().noneMatch(box::meets);
+        && box.bottom() <= within.bottom();
   }
 
   private double cost(Box box) {
-    double cost = 0;
+    double cost = isWithin(box) ? 0 : OVER_LABEL;
     for (Box other : taken) {
       cost += box.meets(other) ? OVER_LABEL : 0;
     }

@@ -77,7 +77,7 @@ final class GeneralPicture {
             + " Names are those of the sheets and of results.json"
             + (left == 0
                 ? "."
-                : "; " + left + " names found no room here and stand in the sheet Cut list."));
+                : "; " + left + " names found no room here and stand in the sheet Segments."));
   }
 
   /** Writes names where there is room; says how many found none. */
@@ -86,14 +86,14 @@ final class GeneralPicture {
     List<PartNames.Named> named = new ArrayList<>(PartNames.of(subject.frame().members()));
     named.sort(Comparator.comparingInt(n -> n.members().get(0).role().ordinal()));
     for (PartNames.Named one : named) {
-      if (!page.labels.offer(anchor(one), one.words(), Page.SIZE, Ink.BLACK, page.room())) {
+      if (!page.labels.offer(anchor(one), one.words(), Page.SIZE, Ink.BLACK)) {
         left++;
       }
     }
     if (subject.frame().nodes().size() <= MOST_NODES) {
       for (Node node : subject.frame().nodes()) {
         Spot at = placing.spot(node.place());
-        if (!page.labels.offer(at, node.name(), Page.SIZE - 1, Ink.QUIET, page.room())) {
+        if (!page.labels.offer(at, node.name(), Page.SIZE - 1, Ink.QUIET)) {
           left++;
         }
       }

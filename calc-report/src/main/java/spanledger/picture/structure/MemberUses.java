@@ -43,12 +43,15 @@ record MemberUses(Map<String, Verdict> worst, Map<String, Integer> unchecked) {
   }
 
   private static Verdict worse(Verdict one, Verdict other) {
-    boolean oneFails = one.status() == Status.FAILED;
-    boolean otherFails = other.status() == Status.FAILED;
-    if (oneFails != otherFails) {
-      return oneFails ? one : other;
-    }
-    return other.utilisation() > one.utilisation() ? other : one;
+    return isWorse(other, one) ? other : one;
+  }
+
+  /** Whether one verdict is worse than another: it fails and the other does not, or uses more. */
+  static boolean isWorse(Verdict candidate, Verdict than) {
+    boolean fails = candidate.status() == Status.FAILED;
+    return fails == (than.status() == Status.FAILED)
+        ? candidate.utilisation() > than.utilisation()
+        : fails;
   }
 
   /** The worst verdicts, the worst member first. */

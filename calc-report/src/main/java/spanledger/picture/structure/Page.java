@@ -45,7 +45,7 @@ final class Page {
     this.lettering = subject.lettering();
     this.title = title;
     this.withLegend = withLegend;
-    labels = new Labels(paper, lettering);
+    labels = new Labels(paper, lettering, room());
     paper.words(new Spot(MARGIN, 24), title, 18, Mark.Anchor.START, Ink.BLACK);
     paper.words(new Spot(MARGIN, 42), subject.title(), 12, Mark.Anchor.START, Ink.QUIET);
     paper.line(

@@ -36,9 +36,13 @@ final class PartNames {
 
   /** Names for all members, in the order of the first member of each. */
   static List<Named> of(List<Member> members) {
-    if (members.size() <= ONE_BY_ONE) {
-      return members.stream().map(m -> new Named(m.name(), List.of(m))).toList();
-    }
+    return members.size() <= ONE_BY_ONE
+        ? members.stream().map(m -> new Named(m.name(), List.of(m))).toList()
+        : rows(members);
+  }
+
+  /** Names of parts and rows of parts, however few there are. */
+  static List<Named> rows(List<Member> members) {
     Map<String, List<Member>> parts = new LinkedHashMap<>();
     for (Member member : members) {
       parts.computeIfAbsent(part(member.name()), name -> new ArrayList<>()).add(member);

@@ -35,7 +35,14 @@ public record StructureAlbum(Map<String, Drawing> pictures, Lettering lettering)
     Subject subject = Subject.of(job, lettering);
     Map<String, Drawing> album = new LinkedHashMap<>();
     album.put("general", GeneralPicture.of(subject));
+    album.putAll(PlanPicture.all(subject));
+    album.putAll(ElevationPicture.all(subject));
+    album.putAll(StairPicture.all(subject));
+    album.putAll(GuardrailPicture.all(subject));
     album.put("utilisation", UtilisationPicture.of(subject, assessment));
+    MomentPicture.of(subject, assessment).ifPresent(d -> album.put("moments", d));
+    DeflectionPicture.of(subject, assessment).ifPresent(d -> album.put("deflection", d));
+    ModePicture.of(subject, assessment).ifPresent(d -> album.put("buckling", d));
     return new StructureAlbum(album, lettering);
   }
 }
