@@ -27,6 +27,7 @@ module spanledger.core {
   exports spanledger.joint.stiffness;
   exports spanledger.material;
   exports spanledger.memberdesign;
+  exports spanledger.overturning;
   exports spanledger.parts;
   exports spanledger.procedure;
   exports spanledger.provenance;

@@ -12,10 +12,10 @@ import spanledger.frame.Vector;
  * @param backward whether it acts against its sense; only for {@link RailDirection#ALONG}, which
  *     may act both ways
  */
-record RailSense(RailDirection direction, boolean backward) {
+public record RailSense(RailDirection direction, boolean backward) {
 
   /** All senses of some directions. */
-  static List<RailSense> of(List<RailDirection> directions) {
+  public static List<RailSense> of(List<RailDirection> directions) {
     List<RailSense> senses = new ArrayList<>();
     for (RailDirection direction : directions) {
       senses.add(new RailSense(direction, false));
@@ -26,12 +26,13 @@ record RailSense(RailDirection direction, boolean backward) {
     return senses;
   }
 
-  String words() {
+  /** The direction in words. */
+  public String words() {
     return backward ? direction.words() + " backward" : direction.words();
   }
 
   /** The global direction on a segment of a rail, of length 1. */
-  Vector direction(Rail rail, Segment segment) {
+  public Vector direction(Rail rail, Segment segment) {
     Vector forward =
         switch (direction) {
           case OUTWARD -> rail.outward();

@@ -23,6 +23,7 @@ import spanledger.memberdesign.MemberJudgement;
  * @param behaviour how the frame behaves under its combinations
  * @param members what a member code says of the members, if one was named
  * @param joints what a code says of the joints, if the job describes some
+ * @param whole how the structure stands as a whole, if the job says how it stands
  * @param proof how well the solution meets equilibrium
  * @param verdicts the outcome of every check, and of what was not checked
  */
@@ -34,6 +35,7 @@ public record Assessment(
     Behaviour behaviour,
     Optional<MemberJudgement> members,
     Optional<JointJudgement> joints,
+    Optional<WholeStructure> whole,
     Proof proof,
     List<Verdict> verdicts) {
 
@@ -79,6 +81,7 @@ public record Assessment(
         behaviour,
         members,
         joints,
+        whole,
         both,
         List.copyOf(worst.values()));
   }

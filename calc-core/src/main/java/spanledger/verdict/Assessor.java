@@ -42,6 +42,7 @@ public final class Assessor {
   private final Optional<MemberDesign> design;
   private final Optional<JointDesign> joints;
   private final Optional<DeckJudgement> deck;
+  private final Optional<WholeStructure> whole;
 
   /**
    * One that judges no geometry, and members elastically only.
@@ -59,6 +60,7 @@ public final class Assessor {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -70,7 +72,8 @@ public final class Assessor {
       Optional<List<GeometryFinding>> geometry,
       Optional<MemberDesign> design,
       Optional<JointDesign> joints,
-      Optional<DeckJudgement> deck) {
+      Optional<DeckJudgement> deck,
+      Optional<WholeStructure> whole) {
     this.rules = rules;
     this.rails = List.copyOf(rails);
     this.places = places;
@@ -79,32 +82,38 @@ public final class Assessor {
     this.design = design;
     this.joints = joints;
     this.deck = deck;
+    this.whole = whole;
   }
 
   /** One that counts loads on the displaced frame as the job asks. */
   public Assessor inOrder(SecondOrder choice) {
-    return new Assessor(rules, rails, places, choice, geometry, design, joints, deck);
+    return new Assessor(rules, rails, places, choice, geometry, design, joints, deck, whole);
   }
 
   /** One that judges the sizes of the structure against their limits, too, if they are known. */
   public Assessor withGeometry(Optional<List<GeometryFinding>> sizes) {
-    return new Assessor(rules, rails, places, secondOrder, sizes, design, joints, deck);
+    return new Assessor(rules, rails, places, secondOrder, sizes, design, joints, deck, whole);
   }
 
   /** One that hands on what was found of decks and treads, too. */
   public Assessor withDeck(DeckJudgement found) {
     return new Assessor(
-        rules, rails, places, secondOrder, geometry, design, joints, Optional.of(found));
+        rules, rails, places, secondOrder, geometry, design, joints, Optional.of(found), whole);
   }
 
   /** One that judges members by a member code, too, if there is one. */
   public Assessor byCode(Optional<MemberDesign> memberDesign) {
-    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign, joints, deck);
+    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign, joints, deck, whole);
   }
 
   /** One that judges joints by a code, too, if the job describes some. */
   public Assessor withJoints(Optional<JointDesign> jointDesign) {
-    return new Assessor(rules, rails, places, secondOrder, geometry, design, jointDesign, deck);
+    return new Assessor(rules, rails, places, secondOrder, geometry, design, jointDesign, deck, whole);
+  }
+
+  /** One that tells how the structure stands as a whole, too, if that was looked at. */
+  public Assessor withStanding(Optional<WholeStructure> found) {
+    return new Assessor(rules, rails, places, secondOrder, geometry, design, joints, deck, found);
   }
 
   /**
@@ -139,13 +148,15 @@ public final class Assessor {
     geometry.ifPresent(sizes -> verdicts.addAll(GeometryVerdicts.of(sizes)));
     verdicts.addAll(new StabilityVerdicts(behaviour).verdicts());
     verdicts.addAll(new VibrationVerdicts(rules).of(behaviour.vibration()));
+    whole.ifPresent(w -> verdicts.addAll(new StandingVerdicts(w.standing()).verdicts()));
     verdicts.addAll(
         NotCovered.verdicts(
             findings,
             geometry.isPresent(),
             members.isPresent(),
             jointed,
-            deck.map(DeckJudgement::unknown).orElse(List.of("any deck or stair"))));
+            deck.map(DeckJudgement::unknown).orElse(List.of("any deck or stair")),
+            whole.isPresent()));
     return new Assessment(
         analysis.frame(),
         actions,
@@ -154,6 +165,7 @@ public final class Assessor {
         behaviour,
         members,
         jointed,
+        whole,
         search.proof(),
         verdicts);
   }

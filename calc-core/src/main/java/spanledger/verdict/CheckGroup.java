@@ -9,6 +9,7 @@ public enum CheckGroup {
   GUARDRAIL("Guardrail"),
   STABILITY("Sway and stability"),
   VIBRATION("Vibration"),
+  WHOLE_STRUCTURE("Whole structure"),
   SUPPORT("Supports"),
   DECK("Deck and treads"),
   GEOMETRY("Geometry"),

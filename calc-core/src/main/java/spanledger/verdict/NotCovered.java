@@ -19,13 +19,15 @@ final class NotCovered {
    * @param byCode whether a member code judged the members
    * @param joints what a code says of the joints, if the job describes some
    * @param withoutPanel the decks, floors and flights of which no panel is named
+   * @param standing whether the job says how the structure stands
    */
   static List<Verdict> verdicts(
       Findings findings,
       boolean geometryReviewed,
       boolean byCode,
       Optional<JointJudgement> joints,
-      List<String> withoutPanel) {
+      List<String> withoutPanel,
+      boolean standing) {
     List<Verdict> verdicts = new ArrayList<>();
     if (joints.isEmpty()) {
       verdicts.add(
@@ -49,6 +51,13 @@ final class NotCovered {
     if (findings.deflections().stream().noneMatch(f -> f.kind() == DeflectionFinding.Kind.SWAY)) {
       verdicts.add(open("sway deflection", "no floor stands above the supports to be judged"));
     }
+    if (!standing) {
+      verdicts.add(
+          open(
+              "overturning and sliding",
+              "not checked; reactions are handed on. Say under standing whether the feet are"
+                  + " anchored, their friction, ballast and wind"));
+    }
     if (!geometryReviewed) {
       verdicts.add(
           open(
@@ -68,7 +77,6 @@ final class NotCovered {
 
   private static List<Verdict> always() {
     return List.of(
-        open("overturning and sliding", "not checked; reactions are handed on"),
         open("anchors and ground", "not checked; reactions are handed on"));
   }
 

@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.TreeMap;
 import spanledger.action.CombinationSet;
 import spanledger.action.CombinationTemplate;
+import spanledger.action.EquilibriumRule;
 import spanledger.action.Figure;
 import spanledger.action.RuleSet;
 import spanledger.provenance.Source;
@@ -75,6 +76,18 @@ final class RuleJson {
       add(one, template.source());
       ObjectNode factors = one.putObject("factors");
       new TreeMap<>(template.factors())
+          .forEach((category, factor) -> add(factors.putObject(category.words()), factor));
+    }
+    ArrayNode equilibrium = node.putArray("equilibrium");
+    for (EquilibriumRule rule : set.equilibrium()) {
+      ObjectNode one = equilibrium.addObject();
+      one.put("name", rule.name());
+      one.put("withNotionalSway", rule.withNotionalSway());
+      add(one, rule.source());
+      add(one.putObject("holding"), rule.holding());
+      add(one.putObject("overturning"), rule.overturning());
+      ObjectNode factors = one.putObject("factors");
+      new TreeMap<>(rule.factors())
           .forEach((category, factor) -> add(factors.putObject(category.words()), factor));
     }
   }

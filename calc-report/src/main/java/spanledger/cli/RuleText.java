@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import spanledger.action.ActionCategory;
 import spanledger.action.CombinationSet;
 import spanledger.action.CombinationTemplate;
+import spanledger.action.EquilibriumRule;
 import spanledger.action.Figure;
 import spanledger.action.RailDirection;
 import spanledger.action.RuleSet;
@@ -112,6 +113,16 @@ final class RuleText {
       for (Map.Entry<ActionCategory, Figure> factor : sorted(template).entrySet()) {
         Figure figure = factor.getValue();
         text.append("    ").append(padded(factor.getKey().words(), 10)).append("  ");
+        text.append(figure.text()).append("  ").append(figure.words()).append("  ");
+        text.append(cited(figure.source())).append('\n');
+      }
+    }
+    for (EquilibriumRule rule : set.equilibrium()) {
+      text.append('\n').append(rule.name()).append("  tipping and sliding");
+      text.append(rule.withNotionalSway() ? ", with notional sway" : "").append('\n');
+      text.append("    ").append(cited(rule.source())).append('\n');
+      for (Figure figure : rule.figures().values()) {
+        text.append("    ").append(padded(figure.id(), 10)).append("  ");
         text.append(figure.text()).append("  ").append(figure.words()).append("  ");
         text.append(cited(figure.source())).append('\n');
       }

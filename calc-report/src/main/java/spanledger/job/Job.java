@@ -15,6 +15,7 @@ import spanledger.deck.Panel;
 import spanledger.frame.Frame;
 import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
+import spanledger.overturning.Standing;
 
 /**
  * A job: a structure and what it must carry.
@@ -32,6 +33,7 @@ import spanledger.memberdesign.MemberDesign;
  * @param assembly the description of which the frame came, if it was described and not only typed
  * @param memberDesign by which code members are checked, if the job says so
  * @param jointDesign by which code joints are checked and where they are, if the job says so
+ * @param standing how the structure stands as a whole, if the job says so
  * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
  *     tried
  * @param analysis how the job is to be analysed
@@ -52,6 +54,7 @@ public record Job(
     Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
     Optional<JointDesign> jointDesign,
+    Optional<Standing> standing,
     int placesPerSegment,
     AnalysisOptions analysis,
     StiffnessBound bound,

@@ -18,6 +18,7 @@ import spanledger.job.source.Located.LocatedNumber;
 import spanledger.joint.JointType;
 import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
+import spanledger.overturning.Standing;
 
 /** Decodes a whole job file and checks how its parts fit together. */
 final class JobDecoder {
@@ -91,6 +92,11 @@ final class JobDecoder {
     Optional<JointDesign> joints =
         jointChecks.flatMap(
             new JointChecksDecoder(reading, structure, tables.jointCodes(), details)::decode);
+    Optional<Located> stands = fields.find("standing");
+    Optional<Standing> standing =
+        stands
+            .flatMap(s -> reading.fields("standing", s))
+            .flatMap(new StandingDecoder(reading, structure.nodes(), combinations)::decode);
     AnalysisOptions analysis =
         fields
             .find("analysis")
@@ -116,7 +122,8 @@ final class JobDecoder {
         || !trains.areAllSound()
         || !details.areAllSound()
         || joints.isPresent() != jointChecks.isPresent()
-        || design.isPresent() != memberChecks.isPresent()) {
+        || design.isPresent() != memberChecks.isPresent()
+        || standing.isPresent() != stands.isPresent()) {
       return Optional.empty();
     }
     RuleSet effective = rules.get();
@@ -141,6 +148,7 @@ final class JobDecoder {
             structure.assembly().built(),
             design,
             joints,
+            standing,
             places,
             analysis,
             bound,

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import spanledger.action.CombinationSet;
+import spanledger.action.EquilibriumRule;
 import spanledger.action.Figure;
+import spanledger.action.LeadingAction;
 import spanledger.action.RailDirection;
 import spanledger.action.RuleSet;
 import spanledger.bolt.BoltGrade;
@@ -39,7 +41,7 @@ final class SmallTables {
   static Tables tables() {
     Map<String, CombinationSet> combinations = new HashMap<>();
     for (String id : List.of("as-nzs-1170.0", "en-1990")) {
-      combinations.put(id, new CombinationSet(id, id, List.of()));
+      combinations.put(id, new CombinationSet(id, id, List.of(), List.of(equilibrium())));
     }
     Map<String, RuleSet> rules = new HashMap<>();
     for (String id : List.of("as-1657", "en-iso-14122")) {
@@ -60,6 +62,17 @@ final class SmallTables {
         List.of(
             new BoltSize(
                 "M8", 8, 1.25, 36.6, 13, 5.3, 6.5, 9, 8.4, 16, 1.6, INVENTED, INVENTED, "")));
+  }
+
+  private static EquilibriumRule equilibrium() {
+    return new EquilibriumRule(
+        "EQU G",
+        LeadingAction.NONE,
+        figure("g-equ-inf", "0.9", 0.9, Dimension.NONE),
+        figure("g-equ-sup", "1.1", 1.1, Dimension.NONE),
+        Map.of(),
+        true,
+        INVENTED);
   }
 
   private static CodeFigures figures() {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import spanledger.action.ActionCategory;
 import spanledger.action.CombinationSet;
 import spanledger.action.CombinationTemplate;
+import spanledger.action.EquilibriumRule;
 import spanledger.action.Figure;
 import spanledger.action.LeadingAction;
 import spanledger.action.LimitState;
@@ -81,7 +82,7 @@ public final class CombinationTables {
   }
 
   private static CombinationSet read(TableObject file) {
-    file.allowOnly("id", "title", "factors", "templates");
+    file.allowOnly("id", "title", "factors", "templates", "equilibrium");
     Map<String, Figure> factors = new TreeMap<>();
     for (TableObject row : file.rows("factors", "id")) {
       row.allowOnly("id", "words", "value", "work", "place", "confidence", "note");
@@ -99,28 +100,61 @@ public final class CombinationTables {
       }
       templates.add(template);
     }
-    return new CombinationSet(file.text("id"), file.text("title"), templates);
+    return new CombinationSet(
+        file.text("id"), file.text("title"), templates, equilibrium(file, factors));
+  }
+
+  private static List<EquilibriumRule> equilibrium(TableObject file, Map<String, Figure> known) {
+    if (!file.has("equilibrium")) {
+      return List.of();
+    }
+    List<EquilibriumRule> rules = new ArrayList<>();
+    Set<String> names = new LinkedHashSet<>();
+    for (TableObject row : file.rows("equilibrium", "name")) {
+      row.allowOnly(
+          "name",
+          "leading",
+          "holding",
+          "overturning",
+          "factors",
+          "notionalSway",
+          "work",
+          "place",
+          "confidence");
+      LeadingAction leading = row.word("leading", LEADING);
+      Map<ActionCategory, Figure> factors =
+          row.has("factors") ? factors(row, known) : new EnumMap<>(ActionCategory.class);
+      ActionCategory needed = CATEGORY_OF_LEADING.getOrDefault(leading, ActionCategory.PERMANENT);
+      if (needed != ActionCategory.PERMANENT && !factors.containsKey(needed)) {
+        throw row.fault(
+            "\"factors\" lacks \"" + needed.words() + "\", the category of the leading action.");
+      }
+      EquilibriumRule rule =
+          new EquilibriumRule(
+              row.text("name"),
+              leading,
+              row.word("holding", known),
+              row.word("overturning", known),
+              factors,
+              row.flag("notionalSway"),
+              row.source());
+      if (!names.add(rule.name())) {
+        throw row.fault("this name is given twice.");
+      }
+      rules.add(rule);
+    }
+    return rules;
   }
 
   private static CombinationTemplate template(TableObject row, Map<String, Figure> known) {
     row.allowOnly(
         "name", "limitState", "leading", "factors", "notionalSway", "work", "place", "confidence");
     LeadingAction leading = row.word("leading", LEADING);
-    Map<ActionCategory, Figure> factors = new EnumMap<>(ActionCategory.class);
-    row.textsByName("factors")
-        .forEach(
-            (category, factor) ->
-                factors.put(
-                    row.meaning("factors", category, CATEGORIES),
-                    row.meaning(category, factor, known)));
+    Map<ActionCategory, Figure> factors = factors(row, known);
     ActionCategory needed = CATEGORY_OF_LEADING.getOrDefault(leading, ActionCategory.PERMANENT);
     if (!factors.containsKey(needed)) {
       throw row.fault(
           "\"factors\" lacks \"" + needed.words() + "\", the category of the leading action.");
-    }
-    Figure imposed = factors.get(ActionCategory.IMPOSED);
-    if (imposed != null) {
-      factors.putIfAbsent(ActionCategory.OTHER, imposed);
     }
     return new CombinationTemplate(
         row.text("name"),
@@ -129,5 +163,20 @@ public final class CombinationTables {
         factors,
         row.flag("notionalSway"),
         row.source());
+  }
+
+  private static Map<ActionCategory, Figure> factors(TableObject row, Map<String, Figure> known) {
+    Map<ActionCategory, Figure> factors = new EnumMap<>(ActionCategory.class);
+    row.textsByName("factors")
+        .forEach(
+            (category, factor) ->
+                factors.put(
+                    row.meaning("factors", category, CATEGORIES),
+                    row.meaning(category, factor, known)));
+    Figure imposed = factors.get(ActionCategory.IMPOSED);
+    if (imposed != null) {
+      factors.putIfAbsent(ActionCategory.OTHER, imposed);
+    }
+    return factors;
   }
 }

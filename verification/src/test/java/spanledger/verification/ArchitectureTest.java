@@ -46,6 +46,7 @@ class ArchitectureTest {
           List.of("deck"),
           List.of("envelope"),
           List.of("behaviour"),
+          List.of("overturning"),
           List.of("memberdesign"),
           List.of("jointdesign"),
           List.of("verdict"));

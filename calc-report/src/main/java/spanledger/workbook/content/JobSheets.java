@@ -105,6 +105,8 @@ public final class JobSheets {
                         SupportRule.LINEAR));
     VibrationSheet vibration =
         VibrationSheet.write(workbook, job, behaviour.vibration(), assessment.verdicts(), figures);
+    WholeStructureSheet whole =
+        WholeStructureSheet.write(workbook, job, assessment.whole(), nodes, sections, figures);
     SupportSheet.write(workbook, findings.reactions(), combinations, balance, states);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
     DeckSheet deck = DeckSheet.write(workbook, job, sections, figures);
@@ -118,6 +120,7 @@ public final class JobSheets {
         deflection,
         stability,
         vibration,
+        whole,
         mode,
         states,
         balance,
@@ -138,6 +141,7 @@ public final class JobSheets {
     mode.map(ModeSheet::bars)
         .or(() -> states.map(StateSheets::bars))
         .ifPresent(bars -> bars.tables().forEach(t -> used.add(t.procedure().procedure())));
+    whole.tables().forEach(t -> used.add(t.procedure().procedure()));
     SourceSheet.write(workbook, job, used);
     workbook.moveBehind(SheetNames.SUMMARY, SheetNames.BASIS);
   }

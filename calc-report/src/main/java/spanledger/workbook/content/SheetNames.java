@@ -32,6 +32,7 @@ final class SheetNames {
   static final String GUARDRAIL = "Guardrail";
   static final String STABILITY = "Stability";
   static final String VIBRATION = "Vibration";
+  static final String WHOLE = "Whole structure";
   static final String SUPPORTS = "Support reactions";
   static final String FLIGHTS = "Flights";
   static final String DECK = "Deck and treads";

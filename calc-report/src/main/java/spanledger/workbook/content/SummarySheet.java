@@ -43,6 +43,7 @@ final class SummarySheet {
       DeflectionSheet deflection,
       StabilitySheet stability,
       VibrationSheet vibration,
+      WholeStructureSheet whole,
       Optional<ModeSheet> mode,
       Optional<StateSheets> states,
       BalanceSheet balance,
@@ -59,6 +60,9 @@ final class SummarySheet {
       }
       if (group == CheckGroup.VIBRATION) {
         writeVibration(sheet, assessment, vibration);
+      }
+      if (group == CheckGroup.WHOLE_STRUCTURE) {
+        writeWhole(sheet, assessment, whole);
       }
     }
     writeDeck(sheet, deck.judged());
@@ -287,6 +291,33 @@ final class SummarySheet {
                   Column.number(USED, "limit per frequency", Dimension.NONE),
                   Column.text(VERDICT, 16),
                   Column.wrapped("how it moves", 34)),
+              rows));
+    }
+  }
+
+  private static void writeWhole(
+      LedgerSheet sheet, Assessment assessment, WholeStructureSheet whole) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (Verdict verdict : assessment.verdicts()) {
+      boolean judged = verdict.status() == Status.PASSED || verdict.status() == Status.FAILED;
+      if (verdict.group() == CheckGroup.WHOLE_STRUCTURE && judged) {
+        whole
+            .used(verdict.subject())
+            .ifPresent(
+                used ->
+                    rows.add(judged(verdict.check(), verdict.subject(), used, verdict.remark())));
+      }
+    }
+    if (!rows.isEmpty()) {
+      sheet.add(
+          new DataTable(
+              CheckGroup.WHOLE_STRUCTURE.words(),
+              List.of(
+                  Column.text("check", 34),
+                  Column.text("on", 22),
+                  Column.number(USED, "what tips or slides per what holds", Dimension.NONE),
+                  Column.text(VERDICT, 16),
+                  Column.wrapped("remark", 60)),
               rows));
     }
   }

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import spanledger.action.CombinationSet;
 import spanledger.action.CombinationTemplate;
+import spanledger.action.EquilibriumRule;
 import spanledger.action.Figure;
 import spanledger.action.RuleSet;
 import spanledger.bolt.BoltGrade;
@@ -107,6 +108,19 @@ final class RecalledFigures {
       }
       if (isRecalled(template.source())) {
         put(lines, template.source().citation(), template.name());
+      }
+    }
+    for (EquilibriumRule rule : set.equilibrium()) {
+      for (Figure factor : rule.figures().values()) {
+        if (isRecalled(factor.source())) {
+          put(
+              factors,
+              "factor " + factor.text() + ", " + factor.words(),
+              factor.source().citation());
+        }
+      }
+      if (isRecalled(rule.source())) {
+        put(lines, rule.source().citation(), rule.name());
       }
     }
     factors.forEach((factor, sources) -> item(factor + ": " + String.join("; ", sources)));

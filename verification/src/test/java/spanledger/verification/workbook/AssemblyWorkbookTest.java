@@ -57,8 +57,11 @@ class AssemblyWorkbookTest {
     assertThat(new Origins(book).unexplained()).isEmpty();
   }
 
+  /**
+   * A light stand on a narrow base tips and slides when people lean on its rails; all else holds.
+   */
   @Test
-  void nothingFailsAndGeometryIsJudged() throws IOException {
+  void onlyItsStandingFailsAndGeometryIsJudged() throws IOException {
     JsonNode results = new ObjectMapper().readTree(folder.resolve("results.json").toFile());
     long geometry = 0;
     for (JsonNode verdict : results.path("verdicts")) {
@@ -66,9 +69,11 @@ class AssemblyWorkbookTest {
       if (verdict.path("group").asText().equals("Geometry")) {
         geometry++;
       }
+      if (verdict.path("status").asText().equals("failed")) {
+        assertThat(verdict.path("group").asText()).isEqualTo("Whole structure");
+      }
     }
 
-    assertThat(results.at("/counts/failed").asInt()).as(results.toString()).isZero();
     assertThat(geometry).isGreaterThanOrEqualTo(20);
   }
 
