@@ -28,8 +28,8 @@ import spanledger.quantity.Dimension;
 /**
  * A table of 2 m by 1 m, 1 m high, with a rail at 2 m, and one with overhangs. Expected values are
  * statics by hand: weight times lever, force times height; the steps stand beside each. Members
- * weigh 10 N/m: south legs 10 N each, north legs with posts 20 N each, beams and rail 20 N each, 120
- * N in all. Tolerance: rounding of doubles.
+ * weigh 10 N/m: south legs 10 N each, north legs with posts 20 N each, beams and rail 20 N each,
+ * 120 N in all. Tolerance: rounding of doubles.
  */
 class HandCalculationsTest {
 
@@ -54,10 +54,10 @@ class HandCalculationsTest {
   }
 
   /**
-   * By hand, weights times levers. North line: south legs 2 · 10 · 1000 + south beam 20 · 1000. South
-   * line: north legs 40, beam 20, rail 20, times 1000. East and west lines: legs 10 + 20 times 2000,
-   * beams and rail 60 times 1000. Heights: legs 20 · 500 + 40 · 1000, beams 40 · 1000, rail 20 ·
-   * 2000.
+   * By hand, weights times levers. North line: south legs 2 · 10 · 1000 + south beam 20 · 1000.
+   * South line: north legs 40, beam 20, rail 20, times 1000. East and west lines: legs 10 + 20
+   * times 2000, beams and rail 60 times 1000. Heights: legs 20 · 500 + 40 · 1000, beams 40 · 1000,
+   * rail 20 · 2000.
    */
   @ParameterizedTest
   @CsvSource({
@@ -87,8 +87,8 @@ class HandCalculationsTest {
   }
 
   /**
-   * Rail line load 0.3 N/mm · 2000 mm = 600 N, more than the 500 N at one place, at 2000 mm: 1.5 · 600
-   * · 2000 = 1.8e6 N·mm outward about the north line and inward about the south line.
+   * Rail line load 0.3 N/mm · 2000 mm = 600 N, more than the 500 N at one place, at 2000 mm: 1.5 ·
+   * 600 · 2000 = 1.8e6 N·mm outward about the north line and inward about the south line.
    */
   @ParameterizedTest
   @CsvSource({"0, 1, 36000", "0, -1, 72000"})
@@ -120,8 +120,8 @@ class HandCalculationsTest {
   }
 
   /**
-   * Ballast on four feet, two of them 1000 mm within the line: each kg holds 0.9 · 9.80665 · 500 N·mm;
-   * (1.8e6 - 36000) / 4412.9925 = 399.728 kg.
+   * Ballast on four feet, two of them 1000 mm within the line: each kg holds 0.9 · 9.80665 · 500
+   * N·mm; (1.8e6 - 36000) / 4412.9925 = 399.728 kg.
    */
   @Test
   void ballastOnTheFeetByHand() {
@@ -134,11 +134,12 @@ class HandCalculationsTest {
     assertThat(result.ballast(about(result, 1, 0).edge())).isZero();
   }
 
-  /** 100 kg on one south foot: 980.665 N · 1000 mm more about the north line, none about the south. */
+  /**
+   * 100 kg on one south foot: 980.665 N · 1000 mm more about the north line, none about the south.
+   */
   @Test
   void ballastThatIsThereHolds() {
-    Standing.Ballast block =
-        new Standing.Ballast("block", PLAIN.at(0, 0, 0), 100, Table.INVENTED);
+    Standing.Ballast block = new Standing.Ballast("block", PLAIN.at(0, 0, 0), 100, Table.INVENTED);
     StandingResult result = PLAIN.stands(LOADS, Table.standing(0.5, block), RAIL);
 
     assertThat(about(result, 0, 1).permanent().holding()).isCloseTo(1020665, within(1e-3));
@@ -155,8 +156,7 @@ class HandCalculationsTest {
   @ParameterizedTest
   @CsvSource({"0, 1, 540000", "0, -1, 580000", "1, 0, 1120000", "-1, 0, 1120000"})
   void deckingHolds(double outX, double outY, double holding) {
-    StandingResult result =
-        PLAIN.withFinishes(0.0005).stands(LOADS, Table.standing(0.5), NONE);
+    StandingResult result = PLAIN.withFinishes(0.0005).stands(LOADS, Table.standing(0.5), NONE);
 
     assertThat(about(result, outX, outY).permanent().holding()).isCloseTo(holding, within(1e-3));
     assertThat(result.permanent().weight()).isCloseTo(1120, within(1e-9));
@@ -168,8 +168,7 @@ class HandCalculationsTest {
    */
   @Test
   void overhangingMembersArePartedAtTheLine() {
-    TippingCase east =
-        about(OVERHANGING.stands(LOADS, Table.standing(0.5), NONE), 1, 0);
+    TippingCase east = about(OVERHANGING.stands(LOADS, Table.standing(0.5), NONE), 1, 0);
 
     assertThat(east.permanent().tipping()).isCloseTo(2500, within(1e-6));
     assertThat(east.permanent().holding()).isCloseTo(142500, within(1e-6));
@@ -180,8 +179,7 @@ class HandCalculationsTest {
   /** The load at one place at the end of the overhang: 1.5 · 1500 · 500 = 1.125e6. */
   @Test
   void concentratedLoadAtTheEndOfTheOverhangGoverns() {
-    TippingCase east =
-        about(OVERHANGING.stands(LOADS, Table.standing(0.5), FLOOR), 1, 0);
+    TippingCase east = about(OVERHANGING.stands(LOADS, Table.standing(0.5), FLOOR), 1, 0);
 
     assertThat(east.variableMoment()).isCloseTo(1.125e6, within(1e-3));
     assertThat(east.destabilising()).isCloseTo(1.125e6 + 2750, within(1e-3));
@@ -214,9 +212,9 @@ class HandCalculationsTest {
   }
 
   /**
-   * A permanent pull of 50 N outward at the top of a north leg, and 40 N up there: 50 · 1000 tips
-   * about the north line, 50 · 1000 - 40 · 1000 holds... about the south line the pull holds 50000 and
-   * the lift tips 40000: 10000 in all that hold.
+   * A permanent pull of 50 N to the north and 40 N upward at the top of a north leg, 1000 mm up. North
+   * line: it tips by 50 · 1000, the lift has no lever. South line: it holds by 50 · 1000 and lifts by 40
+   * · 1000, together 10000 that hold.
    */
   @Test
   void permanentForcesHoldOrTipAsAWhole() {
@@ -234,8 +232,7 @@ class HandCalculationsTest {
                 List.of(new NodalLoad(node, new Vector(0, 50, 40), Vector.ZERO, "pull")),
                 List.of()));
     StandingResult result =
-        new StandingAnalysis(
-                PLAIN.structure(LOADS, pull), Table.standing(0.5), List.of(NONE))
+        new StandingAnalysis(PLAIN.structure(LOADS, pull), Table.standing(0.5), List.of(NONE))
             .run();
 
     assertThat(about(result, 0, 1).permanent().tipping()).isCloseTo(50000, within(1e-6));
@@ -246,12 +243,16 @@ class HandCalculationsTest {
         .isCloseTo(1.1 * 50 / (0.9 * 80), within(1e-9));
   }
 
-  /** Wind of 0.5 kPa on 1 m² that faces north, 1.5 m up: 1.5 · 500 · 1500 about either long side. */
+  /**
+   * Wind of 0.5 kPa on 1 m² that faces north, 1.5 m up: 1.5 · 500 · 1500 about either long side.
+   */
   @ParameterizedTest
   @CsvSource({"0, 1", "0, -1"})
   void windOnOneFace(double outX, double outY) {
-    Wind wind = wind(new Wind.Exposure("face", new Vector(1000, 500, 1500), 1e6,
-        Optional.of(new Vector(0, 1, 0)), false));
+    Wind wind =
+        wind(
+            new Wind.Exposure(
+                "face", new Vector(1000, 500, 1500), 1e6, Optional.of(new Vector(0, 1, 0)), false));
     StandingResult result = PLAIN.stands(LOADS, Table.windy(wind), WIND);
 
     assertThat(about(result, outX, outY).variableMoment()).isCloseTo(1.125e6, within(1e-2));
@@ -285,14 +286,14 @@ class HandCalculationsTest {
   @Test
   void windOnGuardrailAndDeckEdge() {
     Wind wind =
-        new Wind(
-            0.0005, Table.INVENTED, Optional.of(new Wind.Screen(1000, 0.3)), 100, List.of());
+        new Wind(0.0005, Table.INVENTED, Optional.of(new Wind.Screen(1000, 0.3)), 100, List.of());
     StandingResult result = PLAIN.stands(LOADS, Table.windy(wind), WIND);
 
     // Square to the long side the short edges see nothing, but turned a little they add more.
     double square = 1.5 * 0.0005 * (0.6e6 * 1500 + 0.2e6 * 1000);
     assertThat(about(result, 0, 1).variableMoment()).isGreaterThanOrEqualTo(square - 1e-6);
-    // sin θ (A sin θ + B cos θ) is greatest at (A + √(A² + B²))/2, B the short edge's 0.1 m² at 1 m.
+    // sin θ (A sin θ + B cos θ) is greatest at (A + √(A² + B²))/2, B the short edge's 0.1 m² at 1
+    // m.
     double a = 0.6e6 * 1500 + 0.2e6 * 1000;
     double b = 0.1e6 * 1000;
     assertThat(about(result, 0, 1).variableMoment())
@@ -326,16 +327,15 @@ class HandCalculationsTest {
             PLAIN.stands(LOADS, Table.standing(0.5), SWAY).worstSliding().orElseThrow().friction())
         .isCloseTo(0.011 / 0.9, within(1e-12));
     for (double slope : new double[] {0.01, 0.1, 0.3}) {
-      StandingResult result =
-          PLAIN.stands(LOADS, Table.sloping(slope, new Vector(1, 0, 0)), NONE);
+      StandingResult result = PLAIN.stands(LOADS, Table.sloping(slope, new Vector(1, 0, 0)), NONE);
       assertThat(result.worstSliding().orElseThrow().friction())
           .isCloseTo(1.1 / 0.9 * Math.tan(slope), within(1e-12));
     }
   }
 
   /**
-   * Ground that falls by 0.1 rad to the north, the rail pushed that way: along 1.1 · 120 sin α + 900
-   * cos α, onto 0.9 · 120 cos α - 900 sin α. Across the slope both meet square.
+   * Ground that falls by 0.1 rad to the north, the rail pushed that way: along 1.1 · 120 sin α +
+   * 900 cos α, onto 0.9 · 120 cos α - 900 sin α. Across the slope both meet square.
    */
   @Test
   void slidingDownASlopeWithTheRailPushed() {

@@ -46,7 +46,9 @@ class ReactionAgreementTest {
             .solve(cases.stream().map(CategorisedCase::loads).toList())
             .results();
     for (TippingCase one : result.tipping()) {
-      double permanent = moment(one, structure, solved, "self-weight") + moment(one, structure, solved, "finishes top");
+      double permanent =
+          moment(one, structure, solved, "self-weight")
+              + moment(one, structure, solved, "finishes top");
       assertThat(one.permanent().holding() - one.permanent().tipping())
           .isCloseTo(permanent, within(1e-7 * permanent));
     }
@@ -66,8 +68,7 @@ class ReactionAgreementTest {
         solved.stream().filter(r -> r.loadCase().name().equals(name)).findFirst().orElseThrow();
     return structure.frame().supports().stream()
         .mapToDouble(
-            s ->
-                -about.edge().beyond(s.node().place()) * result.reaction(s.node()).force().z())
+            s -> -about.edge().beyond(s.node().place()) * result.reaction(s.node()).force().z())
         .sum();
   }
 }

@@ -68,7 +68,8 @@ class StandingProperties {
     double friction = one.worstSliding().orElseThrow().friction();
     assertThat(two.worstSliding().orElseThrow().friction())
         .isCloseTo(friction, within(1e-6 * friction));
-    assertThat(two.ballast()).isCloseTo(one.ballast(), within(1e-5 * Math.abs(one.ballast()) + 1e-6));
+    assertThat(two.ballast())
+        .isCloseTo(one.ballast(), within(1e-5 * Math.abs(one.ballast()) + 1e-6));
   }
 
   /** The ballast that is said to be needed, put where it is said, makes the worst factor just 1. */

@@ -153,9 +153,9 @@ record Table(
         n.put(name + "-foot", new Node(name + "-foot", at(xs[i], ys[j], 0)));
         n.put(name + "-top", new Node(name + "-top", at(xs[i], ys[j], height)));
         String corner = name + "-corner";
-        n.put(corner, inset == 0
-            ? of(n, name + "-top")
-            : new Node(corner, at(i * length, ys[j], height)));
+        n.put(
+            corner,
+            inset == 0 ? of(n, name + "-top") : new Node(corner, at(i * length, ys[j], height)));
       }
       String rail = "rail" + (i + 1);
       n.put(rail, new Node(rail, at(xs[i], width, height + railHeight)));
@@ -164,19 +164,9 @@ record Table(
     members.add(member("leg-s1", MemberRole.LEG, of(n, "south1-foot"), of(n, "south1-top")));
     members.add(member("leg-s2", MemberRole.LEG, of(n, "south2-foot"), of(n, "south2-top")));
     Member post1 =
-        member(
-            "leg-n1",
-            MemberRole.LEG,
-            of(n, "north1-foot"),
-            of(n, "north1-top"),
-            of(n, "rail1"));
+        member("leg-n1", MemberRole.LEG, of(n, "north1-foot"), of(n, "north1-top"), of(n, "rail1"));
     Member post2 =
-        member(
-            "leg-n2",
-            MemberRole.LEG,
-            of(n, "north2-foot"),
-            of(n, "north2-top"),
-            of(n, "rail2"));
+        member("leg-n2", MemberRole.LEG, of(n, "north2-foot"), of(n, "north2-top"), of(n, "rail2"));
     members.add(post1);
     members.add(post2);
     Member south = beam("beam-s", "south", n);
@@ -215,7 +205,8 @@ record Table(
     return new StandingStructure(
         new Frame(nodes, members, supports),
         List.of(top),
-        List.of(new Rail("rail", RailKind.TOP, List.of(rail), List.of(post1, post2), towards(0, 1))),
+        List.of(
+            new Rail("rail", RailKind.TOP, List.of(rail), List.of(post1, post2), towards(0, 1))),
         List.of(userCases),
         List.of(),
         rules);
