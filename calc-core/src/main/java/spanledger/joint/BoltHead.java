@@ -20,14 +20,15 @@ public sealed interface BoltHead {
    * @param shape what it is called, for example {@code hammer head}
    * @param length along the slot, on which it bears, mm
    * @param width across the slot, mm
+   * @param height of the head, mm
    */
-  record InSlot(String shape, double length, double width) implements BoltHead {
+  record InSlot(String shape, double length, double width, double height) implements BoltHead {
 
     /**
      * @throws IllegalArgumentException if a size is not above zero
      */
     public InSlot {
-      if (!(length > 0) || !(width > 0)) {
+      if (!(length > 0) || !(width > 0) || !(height > 0)) {
         throw new IllegalArgumentException("A bolt head needs sizes above zero.");
       }
     }

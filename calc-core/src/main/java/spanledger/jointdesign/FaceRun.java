@@ -1,5 +1,6 @@
 package spanledger.jointdesign;
 
+import java.util.ArrayList;
 import java.util.List;
 import spanledger.joint.JointFace;
 import spanledger.joint.sharing.SharedForces;
@@ -40,5 +41,16 @@ public record FaceRun(
     demands = List.copyOf(demands);
     checks = List.copyOf(checks);
     open = List.copyOf(open);
+  }
+
+  /** What leads from the forces on the face to what each bolt and key carries, in order. */
+  public List<Working> sharing() {
+    List<Working> all = new ArrayList<>(List.of(forces));
+    all.addAll(shears);
+    all.addAll(tensions);
+    all.addAll(keys);
+    all.addAll(contacts);
+    all.addAll(demands);
+    return all;
   }
 }

@@ -25,9 +25,6 @@ import spanledger.resistance.member.Working;
 /** Shares the forces on one face and says, run by run, what each of its parts carries. */
 final class FaceSharing {
 
-  /** Marks movements, which the solver finds and the balance of the face proves. */
-  static final Source SOLVED = Source.derived("solver; the balance of the face proves it");
-
   private static final CompiledProcedure ALONG = AlongSlotShare.PROCEDURE.compile();
   private static final CompiledProcedure SHEAR = BoltShearShare.PROCEDURE.compile();
   private static final CompiledProcedure TENSION = BoltTensionShare.PROCEDURE.compile();
@@ -192,14 +189,14 @@ final class FaceSharing {
   }
 
   private void inFace(Working.Feeding run, FaceMovement movement) {
-    run.given("u_y", movement.y(), where + ", movement u_y", SOLVED)
-        .given("u_z", movement.z(), where + ", movement u_z", SOLVED)
-        .given("φ_x", movement.aboutX(), where + ", movement φ_x", SOLVED);
+    run.given("u_y", movement.y(), where + ", movement u_y", JointFeeds.SOLVED)
+        .given("u_z", movement.z(), where + ", movement u_z", JointFeeds.SOLVED)
+        .given("φ_x", movement.aboutX(), where + ", movement φ_x", JointFeeds.SOLVED);
   }
 
   private Working.Feeding offFace(Working.Feeding run, FaceMovement movement) {
-    return run.given("u_x", movement.x(), where + ", movement u_x", SOLVED)
-        .given("φ_y", movement.aboutY(), where + ", movement φ_y", SOLVED)
-        .given("φ_z", movement.aboutZ(), where + ", movement φ_z", SOLVED);
+    return run.given("u_x", movement.x(), where + ", movement u_x", JointFeeds.SOLVED)
+        .given("φ_y", movement.aboutY(), where + ", movement φ_y", JointFeeds.SOLVED)
+        .given("φ_z", movement.aboutZ(), where + ", movement φ_z", JointFeeds.SOLVED);
   }
 }

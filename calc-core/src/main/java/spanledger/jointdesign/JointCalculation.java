@@ -8,16 +8,12 @@ import spanledger.joint.JointAxis;
 import spanledger.joint.JointFace;
 import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
-import spanledger.provenance.Source;
 import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.member.Effect;
 import spanledger.resistance.member.Working;
 
 /** Works out one joint: from the forces at the member end to the uses of all its parts. */
 final class JointCalculation {
-
-  /** Marks the internal forces at a member end. */
-  static final Source AT_END = Source.derived("internal forces at the member end");
 
   private static final CompiledProcedure END = EndForcesOnJoint.PROCEDURE.compile();
   private static final CompiledProcedure FACE = ForcesOnFace.PROCEDURE.compile();
@@ -48,7 +44,7 @@ final class JointCalculation {
             .given("s", end.start() ? 1 : -1, name + ", which end", joint.source());
     for (int i = 0; i < FORCES.length; i++) {
       String symbol = FORCES[i].symbol();
-      feeding.given(symbol, forces[i], name + ", " + symbol, AT_END);
+      feeding.given(symbol, forces[i], name + ", " + symbol, JointFeeds.AT_END);
     }
     Working onJoint = feeding.run();
     List<FaceRun> faces = new ArrayList<>();
@@ -67,7 +63,8 @@ final class JointCalculation {
     List<Working> tensions = sharing.tensions(shared.movement());
     List<Working> demands = sharing.demands(shears, tensions);
     List<Working> keys = sharing.keys(shared.movement());
-    FaceChecks checks = new FaceChecks(code, face, where, joint.source()).bolts(demands);
+    FaceChecks checks =
+        new FaceChecks(code, face, where, joint.source()).all(forces, demands, keys);
     return new FaceRun(
         face,
         forces,

@@ -20,4 +20,9 @@ public record JointRun(
   public JointRun {
     faces = List.copyOf(faces);
   }
+
+  /** The member end and the combination, which tell it from all others. */
+  public String name() {
+    return end.name() + " under " + instance.words();
+  }
 }

@@ -7,22 +7,25 @@ import spanledger.joint.Ply;
 
 /**
  * Distances around the hole of a bolt in a ply, for a force along one axis of the face either way:
- * the lesser of both senses counts, on the safe side.
+ * the lesser of both senses counts, on the safe side. Towards a neighbour in the same row there is
+ * no end, and an edge farther away than ten holes is none: the wall goes on.
  *
- * @param end to the nearer end along the force, mm
- * @param edge to the nearer edge across it, mm
+ * @param end to the nearer end along the force, mm; empty if none is near
+ * @param edge to the nearer edge across it, mm; empty if none is near
  * @param pitch to the nearest hole in the same row along the force, mm; empty if there is none
  * @param gauge to the nearest row of holes across the force, mm; empty if there is none
  */
-record PlyEdges(double end, double edge, OptionalDouble pitch, OptionalDouble gauge) {
+record PlyEdges(
+    OptionalDouble end, OptionalDouble edge, OptionalDouble pitch, OptionalDouble gauge) {
+
+  /** From how many holes on an edge is none; common practice, no source. */
+  private static final double FAR = 10;
 
   /**
    * @param alongFirst whether the force acts along the first axis of the face (else the second)
    */
   static PlyEdges of(Ply ply, List<FacePlace> places, int bolt, boolean alongFirst) {
     FacePlace at = places.get(bolt);
-    double endA = Math.min(at.a() - ply.from().a(), ply.to().a() - at.a());
-    double endB = Math.min(at.b() - ply.from().b(), ply.to().b() - at.b());
     double pitch = Double.POSITIVE_INFINITY;
     double gauge = Double.POSITIVE_INFINITY;
     for (FacePlace other : places) {
@@ -38,7 +41,28 @@ record PlyEdges(double end, double edge, OptionalDouble pitch, OptionalDouble ga
       }
     }
     return new PlyEdges(
-        alongFirst ? endA : endB, alongFirst ? endB : endA, finite(pitch), finite(gauge));
+        toEdge(ply, places, at, alongFirst),
+        toEdge(ply, places, at, !alongFirst),
+        finite(pitch),
+        finite(gauge));
+  }
+
+  /** To the nearer edge along an axis that no other hole of the row hides. */
+  private static OptionalDouble toEdge(
+      Ply ply, List<FacePlace> places, FacePlace at, boolean first) {
+    double own = first ? at.a() : at.b();
+    double low = own - (first ? ply.from().a() : ply.from().b());
+    double high = (first ? ply.to().a() : ply.to().b()) - own;
+    for (FacePlace other : places) {
+      double along = (first ? other.a() : other.b()) - own;
+      double across = first ? other.b() - at.b() : other.a() - at.a();
+      if (Math.abs(across) < ply.hole()) {
+        low = along < 0 ? Double.POSITIVE_INFINITY : low;
+        high = along > 0 ? Double.POSITIVE_INFINITY : high;
+      }
+    }
+    double nearest = Math.min(low, high);
+    return nearest > FAR * ply.hole() ? OptionalDouble.empty() : OptionalDouble.of(nearest);
   }
 
   private static OptionalDouble finite(double distance) {

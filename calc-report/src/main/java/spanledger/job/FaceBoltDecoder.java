@@ -74,8 +74,12 @@ final class FaceBoltDecoder {
               Optional<LocatedText> shape = fields.requireText("shape");
               Optional<Double> length = positive(fields, "length", Dimension.LENGTH);
               Optional<Double> width = positive(fields, "width", Dimension.LENGTH);
-              return shape.flatMap(
-                  s -> length.flatMap(l -> width.map(w -> new BoltHead.InSlot(s.text(), l, w))));
+              Optional<Double> height = positive(fields, "height", Dimension.LENGTH);
+              return shape.isEmpty() || length.isEmpty() || width.isEmpty() || height.isEmpty()
+                  ? Optional.empty()
+                  : Optional.of(
+                      new BoltHead.InSlot(
+                          shape.get().text(), length.get(), width.get(), height.get()));
             });
   }
 

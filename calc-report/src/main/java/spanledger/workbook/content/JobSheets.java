@@ -28,10 +28,12 @@ public final class JobSheets {
     Representatives shown = Representatives.of(assessment.findings());
     Findings findings = shown.findings();
     MemberGroups groups = assessment.members().map(MemberGroups::of).orElseGet(MemberGroups::none);
+    JointGroups jointGroups = assessment.joints().map(JointGroups::of).orElseGet(JointGroups::none);
     Behaviour behaviour = assessment.behaviour();
     Optional<CombinationBehaviour> nearest = behaviour.nearestToBuckling();
     List<Instance> more = new ArrayList<>();
     groups.cuts().forEach(cut -> more.add(cut.instance()));
+    jointGroups.cuts().forEach(cut -> more.add(cut.instance()));
     nearest.ifPresent(n -> more.add(n.instance()));
     KeptCases kept =
         KeptCases.of(assessment.actions(), findings, more, new FrameAnalysis(job.frame()));
@@ -63,6 +65,7 @@ public final class JobSheets {
       all.add(DeflectionSheet.cut(finding.governing()));
     }
     all.addAll(groups.cuts());
+    all.addAll(jointGroups.cuts());
     List<ShownForces.Row> forceRows =
         ShownForces.of(assessment.forces(), kept).stream()
             .map(row -> row.bySum(instance -> states.flatMap(s -> s.of(instance)).isPresent()))
@@ -74,6 +77,7 @@ public final class JobSheets {
     MemberCodeSheets byCode =
         MemberCodeSheets.write(
             workbook, assessment.members(), groups, job.frame(), sections, segments, cuts);
+    JointSheets joints = JointSheets.write(workbook, assessment.joints(), jointGroups, cuts);
     DeflectionSheet deflection =
         DeflectionSheet.write(
             workbook,
@@ -117,6 +121,7 @@ public final class JobSheets {
         shown,
         strength,
         byCode,
+        joints,
         deflection,
         stability,
         vibration,
@@ -138,6 +143,7 @@ public final class JobSheets {
         new ArrayList<>(
             procedures(sections, segments, forces, strength, byCode, deflection, geometry, pieces));
     deck.tables().forEach(t -> used.add(t.procedure().procedure()));
+    joints.tables().forEach(t -> used.add(t.procedure().procedure()));
     mode.map(ModeSheet::bars)
         .or(() -> states.map(StateSheets::bars))
         .ifPresent(bars -> bars.tables().forEach(t -> used.add(t.procedure().procedure())));

@@ -40,6 +40,7 @@ final class SummarySheet {
       Representatives shown,
       StrengthSheet strength,
       MemberCodeSheets byCode,
+      JointSheets joints,
       DeflectionSheet deflection,
       StabilitySheet stability,
       VibrationSheet vibration,
@@ -54,7 +55,7 @@ final class SummarySheet {
     writeOpen(sheet, assessment);
     writeProof(sheet, balance, mode, states);
     for (CheckGroup group : CheckGroup.values()) {
-      writeGroup(sheet, group, assessment, shown, strength, byCode, deflection);
+      writeGroup(sheet, group, assessment, shown, strength, byCode, joints, deflection);
       if (group == CheckGroup.STABILITY) {
         writeFrame(sheet, assessment, stability);
       }
@@ -178,14 +179,18 @@ final class SummarySheet {
       Representatives shown,
       StrengthSheet strength,
       MemberCodeSheets byCode,
+      JointSheets joints,
       DeflectionSheet deflection) {
     List<List<LedgerCell>> rows = new ArrayList<>();
     List<Double> values = new ArrayList<>();
     for (Verdict verdict : assessment.verdicts()) {
       Set<String> covered =
-          verdict.governing().map(governing -> covered(governing, shown, byCode)).orElse(Set.of());
+          verdict
+              .governing()
+              .map(governing -> covered(governing, shown, byCode, joints))
+              .orElse(Set.of());
       if (verdict.group() == group && verdict.status() != Status.DEMAND && !covered.isEmpty()) {
-        NumberAt used = used(verdict, shown, strength, byCode, deflection);
+        NumberAt used = used(verdict, shown, strength, byCode, joints, deflection);
         rows.add(row(verdict, used, covered));
         values.add(used.value());
       }
@@ -371,9 +376,13 @@ final class SummarySheet {
   }
 
   private static Set<String> covered(
-      Governing governing, Representatives shown, MemberCodeSheets byCode) {
+      Governing governing, Representatives shown, MemberCodeSheets byCode, JointSheets joints) {
     Set<String> members = shown.covered(governing);
-    return members.isEmpty() ? byCode.covered(governing) : members;
+    if (!members.isEmpty()) {
+      return members;
+    }
+    Set<String> cases = byCode.covered(governing);
+    return cases.isEmpty() ? joints.covered(governing) : cases;
   }
 
   private static NumberAt used(
@@ -381,9 +390,10 @@ final class SummarySheet {
       Representatives shown,
       StrengthSheet strength,
       MemberCodeSheets byCode,
+      JointSheets joints,
       DeflectionSheet deflection) {
     Governing governing = verdict.governing().orElseThrow();
-    Optional<NumberAt> use = byCode.use(governing);
+    Optional<NumberAt> use = byCode.use(governing).or(() -> joints.use(governing));
     if (use.isPresent()) {
       return use.get();
     }

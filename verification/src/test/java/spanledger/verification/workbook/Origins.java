@@ -61,7 +61,7 @@ final class Origins {
               cell.sheet().equals("Movements")
                   || cell.sheet().endsWith(" movements")
                   || isFoundBySearch(cell, table);
-          case CHOSEN -> cell.sheet().equals("Worked page");
+          case CHOSEN -> List.of("Worked page", "Joint worked pages").contains(cell.sheet());
           case COUNTER -> kind.isPresent();
         };
     if (!explained) {
@@ -96,7 +96,7 @@ final class Origins {
 
   /**
    * The place of a cut, of a moving load or of a neutral axis, and what finite elements found: no
-   * balance proves it, so the reader must be told.
+   * balance proves it, so the reader must be told. Movements of joint faces name their balance.
    */
   private static boolean isFoundBySearch(BookCell cell, List<BookCell> table) {
     return table.stream()
@@ -106,7 +106,10 @@ final class Origins {
                     || c.row() == cell.row() + 1
                     || (c.row() < cell.row() && c.column() == cell.column()))
         .anyMatch(
-            c -> c.text().contains("found by search") || c.text().contains("finite elements:"));
+            c ->
+                c.text().contains("found by search")
+                    || c.text().contains("finite elements:")
+                    || c.text().contains("balance of the faces"));
   }
 
   private static boolean isUnder(String heading, BookCell cell, List<BookCell> table) {

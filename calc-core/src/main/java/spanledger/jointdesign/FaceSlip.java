@@ -1,0 +1,92 @@
+package spanledger.jointdesign;
+
+import java.util.ArrayList;
+import java.util.List;
+import spanledger.joint.FaceFriction;
+import spanledger.joint.JointFace;
+import spanledger.joint.SlotLips;
+import spanledger.joint.Tightening;
+import spanledger.provenance.Source;
+import spanledger.resistance.joint.Bolt;
+import spanledger.resistance.joint.Friction;
+import spanledger.resistance.joint.JointCheck;
+import spanledger.resistance.joint.JointCode;
+import spanledger.resistance.joint.JointState;
+import spanledger.resistance.joint.Preload;
+import spanledger.resistance.joint.SlipFaces;
+import spanledger.resistance.member.Feed;
+import spanledger.resistance.member.Working;
+
+/**
+ * Slip of a face. Along a slot nothing but friction holds bolts whose heads lie in it, so slip
+ * there is a matter of strength; friction that bolts in holes may have is not counted.
+ */
+final class FaceSlip {
+
+  private final JointCode code;
+  private final JointFace face;
+  private final Bolt bolt;
+  private final String where;
+  private final Source source;
+  private final List<JointCheck> checks = new ArrayList<>();
+  private final List<String> open = new ArrayList<>();
+
+  FaceSlip(JointCode code, JointFace face, Bolt bolt, String where, Source source) {
+    this.code = code;
+    this.face = face;
+    this.bolt = bolt;
+    this.where = where;
+    this.source = source;
+  }
+
+  /**
+   * @param shears a run of {@link FaceDemand}
+   * @param mostPulled the demand of the bolt in most tension, which is taken for all
+   */
+  void check(Working shears, Working mostPulled) {
+    if (face.lips().isEmpty()) {
+      return;
+    }
+    SlotLips lips = face.lips().get();
+    if (face.friction().isEmpty() || face.bolts().tightening().isEmpty()) {
+      open.add(
+          where
+              + ": nothing but friction holds along the slot, and the job does not say how far the"
+              + " bolts are tightened, or what friction a test gave; add \"tightening\" and"
+              + " \"friction\" to the face");
+      return;
+    }
+    FaceFriction friction = face.friction().get();
+    Feed preload = preload(face.bolts().tightening().get());
+    checks.add(
+        code.slip(
+            new SlipFaces(
+                where + " along the slot",
+                face.bolts().places().size(),
+                1,
+                new Friction(friction.lower(), friction.source()),
+                source),
+            JointState.ULTIMATE,
+            preload,
+            mostPulled.feed("F_t"),
+            shears.feed(lips.alongFirst() ? "H_y" : "H_z")));
+  }
+
+  private Feed preload(Tightening tightening) {
+    if (tightening instanceof Tightening.Torque torque) {
+      JointCheck tightened = Preload.of(bolt, torque);
+      checks.add(tightened);
+      return tightened.feed("F_p_min");
+    }
+    Tightening.Preload known = (Tightening.Preload) tightening;
+    return new Feed.Given(known.lower(), where + ", least preload", known.source());
+  }
+
+  List<JointCheck> checks() {
+    return checks;
+  }
+
+  List<String> open() {
+    return open;
+  }
+}
