@@ -27,10 +27,12 @@ import spanledger.procedure.Procedure;
 import spanledger.procedure.Step;
 import spanledger.provenance.Confidence;
 import spanledger.provenance.Source;
+import spanledger.resistance.joint.ContactAdvice;
 import spanledger.resistance.member.CodeFigures;
 import spanledger.tables.AlloyTables;
 import spanledger.tables.BoltTables;
 import spanledger.tables.CombinationTables;
+import spanledger.tables.ContactTables;
 import spanledger.tables.MemberRuleTables;
 import spanledger.tables.RuleTables;
 import spanledger.tables.TemperTables;
@@ -53,6 +55,7 @@ final class RecalledFigures {
     MemberRuleTables.all().forEach(recalled::add);
     recalled.addAlloys();
     recalled.addBolts();
+    recalled.addContacts();
     recalled.addFormulas();
     return recalled.text.toString();
   }
@@ -91,6 +94,22 @@ final class RecalledFigures {
     for (BoltSize size : BoltTables.standard().sizes()) {
       if (isRecalled(size.source())) {
         item("`" + size.name() + "` all sizes but the stress area: " + size.source().citation());
+      }
+    }
+  }
+
+  private void addContacts() {
+    heading("Advice on metals that touch");
+    for (ContactAdvice row : ContactTables.standard().rows()) {
+      if (isRecalled(row.source())) {
+        item(
+            row.metal().words()
+                + " and "
+                + row.other().words()
+                + ", "
+                + row.surroundings().words()
+                + ": "
+                + row.source().citation());
       }
     }
   }
