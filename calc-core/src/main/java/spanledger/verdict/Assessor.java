@@ -103,12 +103,14 @@ public final class Assessor {
 
   /** One that judges members by a member code, too, if there is one. */
   public Assessor byCode(Optional<MemberDesign> memberDesign) {
-    return new Assessor(rules, rails, places, secondOrder, geometry, memberDesign, joints, deck, whole);
+    return new Assessor(
+        rules, rails, places, secondOrder, geometry, memberDesign, joints, deck, whole);
   }
 
   /** One that judges joints by a code, too, if the job describes some. */
   public Assessor withJoints(Optional<JointDesign> jointDesign) {
-    return new Assessor(rules, rails, places, secondOrder, geometry, design, jointDesign, deck, whole);
+    return new Assessor(
+        rules, rails, places, secondOrder, geometry, design, jointDesign, deck, whole);
   }
 
   /** One that tells how the structure stands as a whole, too, if that was looked at. */

@@ -76,8 +76,7 @@ final class NotCovered {
   }
 
   private static List<Verdict> always() {
-    return List.of(
-        open("anchors and ground", "not checked; reactions are handed on"));
+    return List.of(open("anchors and ground", "not checked; reactions are handed on"));
   }
 
   private static Verdict open(String check, String why) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import spanledger.envelope.StrengthMeasure;
 import spanledger.frame.Member;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.CheckGroup;
@@ -33,8 +34,11 @@ record MemberUses(Map<String, Verdict> worst, Map<String, Integer> unchecked) {
       if (verdict.status() == Status.NOT_CHECKED) {
         unchecked.merge(verdict.subject(), 1, Integer::sum);
       }
-      // Sway is the whole structure's: it would make all floor members look alike.
-      boolean own = verdict.group() != CheckGroup.STABILITY || verdict.status() == Status.FAILED;
+      // Sway is the whole structure's: it would make all floor members look alike. The slenderness
+      // of walls tells how to judge strength, not how much of it is used.
+      boolean own =
+          (verdict.group() != CheckGroup.STABILITY || verdict.status() == Status.FAILED)
+              && !verdict.check().equals(StrengthMeasure.WALL.words());
       if (own && Double.isFinite(verdict.utilisation()) && verdict.status() != Status.DEMAND) {
         worst.merge(verdict.subject(), verdict, MemberUses::worse);
       }

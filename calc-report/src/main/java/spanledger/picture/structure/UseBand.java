@@ -13,7 +13,7 @@ enum UseBand {
   MUCH(0.75, 0x7CAFAE, 4, "0.50 to 0.75"),
   HIGH(0.9, 0x46808F, 5, "0.75 to 0.90"),
   NEARLY_ALL(1, 0x27495F, 6.2, "0.90 to 1.00"),
-  FAILS(Double.POSITIVE_INFINITY, 0x6E0019, 7.6, "FAILS: a check is over 1");
+  FAILS(Double.POSITIVE_INFINITY, 0x6E0019, 7.6, "over 1: FAILS");
 
   private final double most;
   private final int rgb;

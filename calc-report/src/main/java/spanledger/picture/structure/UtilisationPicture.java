@@ -55,12 +55,10 @@ final class UtilisationPicture {
   private Drawing draw() {
     scene(subject, uses).draw(page.paper, page.labels, placing);
     List<Verdict> listed = listed();
-    page.legend.heading("Demand per capacity");
+    page.legend.heading("Demand per capacity (members)");
     for (UseBand band : UseBand.values()) {
       long count = uses.worst().values().stream().filter(v -> UseBand.of(v) == band).count();
-      page.legend.sample(
-          band.style()::sample,
-          band.words() + " (" + count + (count == 1 ? " member)" : " members)"));
+      page.legend.sample(band.style()::sample, band.words() + " (" + count + ")");
     }
     long unknown =
         uses.unchecked().keySet().stream().filter(n -> !uses.worst().containsKey(n)).count();

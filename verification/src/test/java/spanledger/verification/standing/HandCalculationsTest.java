@@ -212,9 +212,9 @@ class HandCalculationsTest {
   }
 
   /**
-   * A permanent pull of 50 N to the north and 40 N upward at the top of a north leg, 1000 mm up. North
-   * line: it tips by 50 · 1000, the lift has no lever. South line: it holds by 50 · 1000 and lifts by 40
-   * · 1000, together 10000 that hold.
+   * A permanent pull of 50 N to the north and 40 N upward at the top of a north leg, 1000 mm up.
+   * North line: it tips by 50 · 1000, the lift has no lever. South line: it holds by 50 · 1000 and
+   * lifts by 40 · 1000, together 10000 that hold.
    */
   @Test
   void permanentForcesHoldOrTipAsAWhole() {

@@ -1,0 +1,4 @@
+@NullMarked
+package spanledger.picture.structure;
+
+import org.jspecify.annotations.NullMarked;
