@@ -2,6 +2,7 @@ package spanledger.analysis;
 
 import java.util.Arrays;
 import java.util.List;
+import spanledger.action.SegmentLoad;
 import spanledger.frame.Segment;
 
 /**
@@ -54,6 +55,21 @@ public final class SegmentResponse {
         Arrays.copyOf(result.endForces(segment), CutForces.FORCES),
         LoadCurve.of(loads, model.length()),
         loads.toArray(LocalLoad[]::new),
+        factors);
+  }
+
+  /** Loads on a segment whose first end bears nothing; see {@link #plusStartForces}. */
+  public static SegmentResponse loaded(
+      FrameAnalysis analysis, Segment segment, List<SegmentLoad> loads) {
+    SegmentModel model = analysis.model(segment);
+    List<LocalLoad> local = loads.stream().map(load -> new LocalLoad(load, model)).toList();
+    double[] factors = new double[local.size()];
+    Arrays.fill(factors, 1);
+    return new SegmentResponse(
+        model,
+        new double[CutForces.FORCES],
+        LoadCurve.of(local, model.length()),
+        local.toArray(LocalLoad[]::new),
         factors);
   }
 

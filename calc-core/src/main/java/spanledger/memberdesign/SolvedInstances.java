@@ -1,7 +1,6 @@
 package spanledger.memberdesign;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,45 +9,43 @@ import java.util.Optional;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.LoadCase;
-import spanledger.action.NodalLoad;
-import spanledger.action.SegmentLoad;
 import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.FrameSolution;
-import spanledger.analysis.InternalForces;
-import spanledger.analysis.SegmentResponse;
-import spanledger.analysis.Side;
+import spanledger.analysis.SegmentModel;
 import spanledger.behaviour.Behaviour;
+import spanledger.behaviour.BehaviourAnalysis;
+import spanledger.behaviour.CombinationBehaviour;
 import spanledger.envelope.Findings;
 import spanledger.envelope.Instance;
-import spanledger.envelope.Standing;
-import spanledger.envelope.Station;
 import spanledger.envelope.StrengthFinding;
-import spanledger.frame.Member;
 import spanledger.frame.Segment;
-import spanledger.section.SectionProperties;
+import spanledger.state.LoadState;
+import spanledger.state.StateResult;
 
 /**
  * Strength combinations, each with its moving load at one place: all without a moving load under
  * all imposed loads, and every pattern and place that governs some stress of some member. Those
- * that were solved as states give the forces of these, the others sums of the first order.
+ * that were solved as states give the forces of these, the others those of the first order.
  */
 public final class SolvedInstances {
 
-  private final FrameSolution solution;
+  private final FrameAnalysis analysis;
+  private final CaseLoads loads;
   private final List<MemberForces> states = new ArrayList<>();
 
   /**
-   * Solves those that are not at hand.
+   * Takes what was solved.
    *
    * @param findings of the linear search, which chooses patterns and places
-   * @param behaviour the combinations that were solved as states
-   * @throws spanledger.analysis.MechanismException if one loads a turn that nothing holds
+   * @param behaviour the frame under all of these
    */
   public SolvedInstances(
       FrameAnalysis analysis,
       List<Combination> combinations,
       Findings findings,
       Behaviour behaviour) {
+    this.analysis = analysis;
+    loads = new CaseLoads(analysis);
     Map<String, Instance> instances = new LinkedHashMap<>();
     for (Combination combination : combinations) {
       boolean strength = combination.template().limitState() == LimitState.STRENGTH;
@@ -61,20 +58,8 @@ public final class SolvedInstances {
       Instance instance = finding.governing().instance();
       instances.putIfAbsent(instance.words(), instance);
     }
-    Map<String, LoadCase> summed = new LinkedHashMap<>();
     for (Instance instance : instances.values()) {
-      if (behaviour.stateOf(instance).isEmpty()) {
-        summed.put(instance.words(), loads(instance));
-      }
-    }
-    solution = analysis.solve(List.copyOf(summed.values()));
-    for (Instance instance : instances.values()) {
-      LoadCase loads = summed.get(instance.words());
-      states.add(
-          loads == null
-              ? new StateForces(
-                  analysis.frame(), instance, behaviour.stateOf(instance).orElseThrow())
-              : new Solved(instance, loads));
+      states.add(forces(instance, behaviour));
     }
   }
 
@@ -83,96 +68,41 @@ public final class SolvedInstances {
     return List.copyOf(states);
   }
 
-  private static LoadCase loads(Instance instance) {
-    List<NodalLoad> nodal = new ArrayList<>();
-    List<SegmentLoad> along = new ArrayList<>();
-    Combination combination = instance.combination();
-    for (Combination.Term term : instance.terms()) {
-      double factor = combination.factor(term);
-      for (NodalLoad load : term.loadCase().nodalLoads()) {
-        nodal.add(
-            new NodalLoad(
-                load.node(), load.force().times(factor), load.moment().times(factor), load.what()));
-      }
-      term.loadCase().segmentLoads().forEach(load -> along.add(times(load, factor)));
+  private MemberForces forces(Instance instance, Behaviour behaviour) {
+    Optional<StateResult> state = behaviour.stateOf(instance);
+    if (state.isPresent()) {
+      return new StateForces(analysis.frame(), instance, state.get());
     }
-    for (SegmentLoad load : instance.standing().map(Standing::placed).orElse(List.of())) {
-      along.add(times(load, instance.standingFactor()));
-    }
-    return new LoadCase(instance.words(), nodal, along);
+    Optional<StateResult> firstOrder =
+        behaviour
+            .of(instance)
+            .filter(b -> !b.byState())
+            .flatMap(CombinationBehaviour::firstOrderResult);
+    return firstOrder
+        .map(
+            first ->
+                new SummedForces(
+                    analysis.frame(), instance, first.state().parts(), first::endForces, loads))
+        .orElseGet(() -> summed(instance));
   }
 
-  private static SegmentLoad times(SegmentLoad load, double factor) {
-    if (load instanceof SegmentLoad.Point point) {
-      return new SegmentLoad.Point(
-          point.segment(),
-          point.axes(),
-          point.direction(),
-          point.origin(),
-          factor * point.force(),
-          point.at());
-    }
-    SegmentLoad.Distributed spread = (SegmentLoad.Distributed) load;
-    return new SegmentLoad.Distributed(
-        spread.segment(),
-        spread.axes(),
-        spread.direction(),
-        spread.origin(),
-        factor * spread.intensityFrom(),
-        factor * spread.intensityTo(),
-        spread.from(),
-        spread.to());
+  /** By sums over load cases: of a combination that has no solution as the state it ought to be. */
+  private SummedForces summed(Instance instance) {
+    List<LoadState.Part> parts = BehaviourAnalysis.state(instance).parts();
+    List<LoadCase> cases = parts.stream().map(LoadState.Part::loads).toList();
+    FrameSolution solution = analysis.solve(cases);
+    return new SummedForces(
+        analysis.frame(), instance, parts, segment -> sum(solution, parts, segment), loads);
   }
 
-  /** One of them. */
-  private final class Solved implements MemberForces {
-    private final Instance instance;
-    private final LoadCase loads;
-    private final Map<Integer, SegmentResponse> responses = new LinkedHashMap<>();
-
-    Solved(Instance instance, LoadCase loads) {
-      this.instance = instance;
-      this.loads = loads;
-    }
-
-    @Override
-    public Instance instance() {
-      return instance;
-    }
-
-    @Override
-    public List<Station> cuts(Member member) {
-      SectionProperties section = member.section().properties();
-      List<Station> cuts = new ArrayList<>();
-      for (Segment segment : solution.analysis().frame().segmentsOf(member)) {
-        double[] places =
-            response(segment)
-                .candidateStations(
-                    section.area(), section.elasticModulusY(), section.elasticModulusZ());
-        Arrays.stream(places).distinct().forEach(x -> cuts.add(new Station(segment, x)));
+  private static double[] sum(FrameSolution solution, List<LoadState.Part> parts, Segment segment) {
+    double[] sum = new double[SegmentModel.ENDS];
+    for (LoadState.Part part : parts) {
+      double[] own = solution.result(part.loads()).endForces(segment);
+      for (int i = 0; i < sum.length; i++) {
+        sum[i] += part.factor() * own[i];
       }
-      return cuts;
     }
-
-    @Override
-    public void at(Station cut, double[] into) {
-      SegmentResponse response = response(cut.segment());
-      if (cut.x() > 0) {
-        response.forces(cut.x(), Side.BEFORE, into);
-        return;
-      }
-      // A load on the very start lies after this cut; the curve begins after it.
-      InternalForces atStart = response.at(cut.x(), Side.BEFORE);
-      into[0] = atStart.axial();
-      into[1] = atStart.shearY();
-      into[2] = atStart.shearZ();
-      into[3] = atStart.torque();
-      into[4] = atStart.momentY();
-      into[5] = atStart.momentZ();
-    }
-
-    private SegmentResponse response(Segment segment) {
-      return responses.computeIfAbsent(segment.index(), i -> solution.response(segment, loads));
-    }
+    return sum;
   }
 }
