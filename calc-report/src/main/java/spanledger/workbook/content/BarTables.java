@@ -236,6 +236,25 @@ final class BarTables implements SegmentForces {
     return deformations.number(row(one, segment), symbol);
   }
 
+  /**
+   * The turn of a joint, node against member end: that of the node less that of the member's end by
+   * its loads and moments.
+   *
+   * @param axis y or z
+   * @param end 1 or 2
+   */
+  Sums jointTurn(Solved one, Segment segment, char axis, int end, String sheet) {
+    int row = row(one, segment);
+    int other = 3 - end;
+    return new Sums(sheet)
+        .plus(deformations.number(row, "θ_" + axis + end))
+        .minus(endForces.number(row, "θ0_" + axis + end))
+        .minusProduct(
+            stiffness.number(row, "f_" + axis + "11"), endForces.number(row, "M_" + axis + end))
+        .minusProduct(
+            stiffness.number(row, "f_" + axis + "12"), endForces.number(row, "M_" + axis + other));
+  }
+
   /** The mean axial force. */
   NumberAt axialForce(Solved one, Segment segment) {
     return axial.number(row(one, segment), "N");

@@ -3,7 +3,6 @@ package spanledger.workbook.content;
 import java.util.Optional;
 import java.util.function.Function;
 import spanledger.frame.Freedom;
-import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
 import spanledger.frame.Segment;
 import spanledger.frame.Support;
@@ -110,11 +109,7 @@ final class StateRule implements BarRule, SupportRule {
     if (report.isEmpty() || report.get().condition() == Condition.IN_PLAY) {
       return InputCell.literal(0, NONE);
     }
-    char axis = symbol.charAt(symbol.length() - 2);
-    MemberEnd end = symbol.endsWith("1") ? segment.start() : segment.end();
-    Restraint hold = axis == 'y' ? end.aboutY() : end.aboutZ();
-    double play = hold instanceof Restraint.Play p ? p.freePlay() : 0;
-    return InputCell.literal(Math.signum(report.get().force()) * play, STATUS);
+    return InputCell.literal(report.get().origin(), STATUS);
   }
 
   private static Optional<HoldReport> report(Solved solved, Segment segment, String symbol) {

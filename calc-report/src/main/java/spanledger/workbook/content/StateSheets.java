@@ -7,9 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import spanledger.behaviour.Behaviour;
 import spanledger.envelope.Instance;
-import spanledger.frame.Freedom;
-import spanledger.frame.Support;
-import spanledger.state.HoldReport;
 import spanledger.workbook.layout.CellAddress;
 import spanledger.workbook.layout.Column;
 import spanledger.workbook.layout.DataTable;
@@ -17,7 +14,6 @@ import spanledger.workbook.layout.LedgerCell;
 import spanledger.workbook.layout.LedgerSheet;
 import spanledger.workbook.layout.LedgerWorkbook;
 import spanledger.workbook.layout.NumberAt;
-import spanledger.workbook.layout.Outcome;
 
 /** The proof of the states: balance of the moved frame with what lifts, slackens and slips. */
 final class StateSheets {
@@ -106,7 +102,7 @@ final class StateSheets {
             nodes,
             rule,
             BalanceSheet.USUAL);
-    writeHolds(workbook, states, segments, movements, balance);
+    StateHoldSheet.write(workbook, states, segments, movements, balance, bars);
     return Optional.of(new StateSheets(states, stateLoads, movements, balance, bars));
   }
 
@@ -136,79 +132,6 @@ final class StateSheets {
                 Column.wrapped("combination", 90),
                 Column.text("equilibrium", 36)),
             rows));
-  }
-
-  private static void writeHolds(
-      LedgerWorkbook workbook,
-      List<StateSolved> states,
-      SegmentSheets segments,
-      MovementSheet movements,
-      BalanceSheet balance) {
-    LedgerSheet sheet = workbook.sheet("State holds");
-    sheet.title(
-        "What lifts, slackens or slips",
-        "What every foot, one-way member and joint with play does in each state. A foot that bears"
-            + " must press up, one that has lifted must be above the ground.");
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    for (StateSolved state : states) {
-      for (HoldReport report : state.result().holds()) {
-        rows.add(
-            List.of(
-                LedgerCell.text(state.name()),
-                LedgerCell.text(report.name()),
-                LedgerCell.text(report.condition().words()),
-                LedgerCell.solved(report.movement()),
-                LedgerCell.solved(report.force()),
-                foot(state, report, segments, movements, balance, sheet.name())));
-      }
-    }
-    if (!rows.isEmpty()) {
-      sheet.add(
-          new DataTable(
-              "",
-              List.of(
-                  Column.text(WHAT, 12),
-                  Column.wrapped("hold", 60),
-                  Column.text("what it does", 22),
-                  Column.mixed("movement", "mm or rad, found by search").withWidth(18),
-                  Column.mixed("force", "N or N·mm, found by search").withWidth(18),
-                  Column.text("verdict", 16)),
-              rows));
-    }
-  }
-
-  /** A foot that bears must not pull, one in the air must not be in the ground. */
-  private static LedgerCell foot(
-      StateSolved state,
-      HoldReport report,
-      SegmentSheets segments,
-      MovementSheet movements,
-      BalanceSheet balance,
-      String sheet) {
-    for (Support support : segments.frame().supports()) {
-      boolean own =
-          state
-              .hold(support, Freedom.SHIFT_Z)
-              .map(h -> h.name().equals(report.name()))
-              .orElse(false);
-      if (own) {
-        NumberAt up =
-            state.isLifted(support)
-                ? movements.number(state, support.node(), Freedom.SHIFT_Z)
-                : balance.reaction(state, support.node(), Freedom.SHIFT_Z);
-        double gap =
-            support.restraint(Freedom.SHIFT_Z) instanceof spanledger.frame.Restraint.OneWay one
-                    && state.isLifted(support)
-                ? one.gap()
-                : 0;
-        return LedgerCell.judged(
-            up.from(sheet) + ">=-" + (gap + 1e-4),
-            up.value() >= -(gap + 1e-4),
-            Outcome.AGREES,
-            Outcome.DIFFERS);
-      }
-    }
-    return LedgerCell.blank();
   }
 
   /** The state of a combination, if it was solved as one. */
