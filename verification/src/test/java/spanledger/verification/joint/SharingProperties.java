@@ -13,12 +13,15 @@ import spanledger.joint.sharing.BoltPlace;
 import spanledger.joint.sharing.ContactForce;
 import spanledger.joint.sharing.ContactPoint;
 import spanledger.joint.sharing.FaceForces;
+import spanledger.joint.sharing.InstantaneousCentre;
 import spanledger.joint.sharing.JointGeometry;
 import spanledger.joint.sharing.JointSharing;
 import spanledger.joint.sharing.KeyForce;
 import spanledger.joint.sharing.KeyPlace;
 import spanledger.joint.sharing.KeySharing;
+import spanledger.joint.sharing.LoadDeformation;
 import spanledger.joint.sharing.SharedForces;
+import spanledger.joint.sharing.UltimateShear;
 
 /** What must hold of any sharing, whatever the joint. */
 class SharingProperties {
@@ -112,6 +115,23 @@ class SharingProperties {
       assertThat(together.bolts().get(i).shearY())
           .isCloseTo(sum, by(together.greatestShear() + Math.abs(sum)));
     }
+  }
+
+  /**
+   * Whatever the group and the forces, the shears by the law balance, and none is above the law.
+   */
+  @Property(tries = 150)
+  void shearsAboutTheInstantaneousCentreBalance(
+      @ForAll long seed, @ForAll @IntRange(min = 2, max = 10) int bolts) {
+    Random random = new Random(seed);
+    List<BoltPlace> group = bolts(random, bolts);
+    FaceForces forces = inFace(random);
+    UltimateShear found =
+        InstantaneousCentre.of(group, forces, LoadDeformation.STEEL_BOLTS_IN_STEEL);
+
+    assertThat(found.residual()).isLessThan(EQUILIBRIUM);
+    double most = found.bolts().stream().mapToDouble(BoltForce::shear).max().orElseThrow();
+    assertThat(most).isLessThan(found.requiredStrength());
   }
 
   /** Where the reference point lies is a matter of writing, not of mechanics. */
