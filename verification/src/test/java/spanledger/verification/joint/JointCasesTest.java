@@ -20,6 +20,6 @@ class JointCasesTest {
 
   @TestFactory
   Stream<DynamicNode> cases() {
-    return ProcedureCases.read(JointCasesTest.class, "cases.json", 85, PROCEDURES);
+    return ProcedureCases.read(JointCasesTest.class, "cases.json", 135, PROCEDURES);
   }
 }

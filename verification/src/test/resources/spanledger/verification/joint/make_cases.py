@@ -405,6 +405,82 @@ case("hardening 6061-T6", "hinge with hardening", "en1999-hardening", "EN 1999-1
      {"f_o": (240, "MPa"), "f_u": (260, "MPa"), "E": (70000, "MPa"), "ε_u": 0.08},
      ("h_s", 260 / 240 * (240 / 260) * (1 + psi * 20 / 240)))
 
+# --- published examples of steel joints: same forms, steel's strengths
+MSB = "Steel Buildings in Europe, Multi-Storey Part 5, "
+DIGITS = "printed to three digits"
+
+
+def published_bearing(ident, source, d, t, d0, e1, p1, e2, p2, fu, gamma, *expected):
+    case(ident, "bolt on a plate", "en1999-bearing", source,
+         {"F_b": (1, "kN"), "d": (d, "mm"), "t": (t, "mm"), "d_0": (d0, "mm"), "e_1": (e1, "mm"), "p_1": (p1, "mm"), "e_2": (e2, "mm"),
+          "p_2": (p2, "mm"), "f_u": (fu, "MPa"), "f_ub": (800, "MPa"), "k_h": 1, "γ_M2": gamma}, *expected)
+
+
+ROUNDED = "printed to two or three digits, with factors rounded to two digits on the way"
+published_bearing("fin plate, vertical", MSB + "worked example of a fin plate, page 5-41, read", 20, 10, 22, 40, 70, 50, 60, 430, 1.25,
+                  ("k_1", 2.12, 3e-3, ROUNDED), ("α_b", 0.61, 8e-3, ROUNDED), ("F_b_Rd", (89, "kN"), 1e-2, ROUNDED))
+published_bearing("fin plate, horizontal", MSB + "worked example of a fin plate, page 5-41, read", 20, 10, 22, 50, 60, 40, 70, 430, 1.25,
+                  ("k_e", 3.39, 3e-3, ROUNDED), ("k_p", 2.75, 3e-3, ROUNDED), ("k_1", 2.5), ("α_e", 0.75, 2e-2, ROUNDED),
+                  ("α_b", 0.66, 3e-3, ROUNDED), ("F_b_Rd", (114, "kN"), 1e-2, ROUNDED))
+published_bearing("column splice, end bolt", MSB + "worked example of a column splice, page 5-100, read", 20, 12, 22, 40, 0, 55, 0, 430, 1.1,
+                  ("k_e", 5.3, 3e-3, ROUNDED), ("F_b_Rd", (143, "kN"), 1e-2, ROUNDED))
+published_bearing("column splice, inner bolt", MSB + "worked example of a column splice, page 5-100, read", 20, 12, 22, 0, 160, 55, 0, 430,
+                  1.1, ("α_p", 2.17, 3e-3, ROUNDED), ("F_b_Rd", (235, "kN"), 5e-3, ROUNDED))
+
+
+def published_shear(ident, source, size, d, a_s, packing, planes, gamma, *expected):
+    case(ident, "bolt in shear", "en1999-bolt-shear", source,
+         {"F_v": (1, "kN"), "n": planes, "thread": 1, "t_p": (packing, "mm"), "L_j": (0, "mm"), "d": (d, "mm"),
+          "A": (PI * d * d / 4, "mm2"), "A_s": (a_s, "mm2"), "f_ub": (800, "MPa"), "α_s": 0.6, "α_t": 0.6, "γ_M2": gamma}, *expected)
+
+
+published_shear("column splice, packing of 30 mm", MSB + "worked example of a column splice, page 5-100, read", "M20", 20, 245, 30, 1, 1.1,
+                ("β_p", 0.72, 2e-3, ROUNDED), ("F_v_Rd", (77, "kN"), 5e-3, ROUNDED))
+BOOK = "Resistance tables of preloaded class 8.8 bolts to BS EN 1993-1-8 for S460 plates, read"
+for d, a_s, one, slips in [(16, 157, 60.3, {0.2: 16.0, 0.3: 24.0, 0.4: 32.0, 0.5: 39.9}),
+                           (20, 245, 94.1, {0.2: 24.9, 0.3: 37.4, 0.4: 49.9, 0.5: 62.4}),
+                           (24, 353, 136, {0.2: 35.9, 0.3: 53.9, 0.4: 71.9, 0.5: 89.9})]:
+    published_shear(f"table M{d} 8.8", BOOK, "", d, a_s, 0, 1, 1.25, ("F_v_Rd", (one, "kN"), 4e-3, DIGITS))
+    for mu, value in slips.items():
+        case(f"table M{d} 8.8, slip in use, μ {mu}", "faces under preload of 0.7 of the tensile strength", "en1999-slip", BOOK,
+             {"V": (1, "kN"), "F_p": (0.7 * 800 * a_s, "N"), "F_t": (0, "kN"), "n_b": 1, "n_f": 1, "μ": mu, "k_t": 0.8, "φ_s": 1, "γ_s": 1.1},
+             ("F_s_Rd", (value, "kN"), 3e-3, DIGITS))
+for faces, value in [(2, 107.52), (1, 53.76)]:
+    case(f"chord splice, {faces} face(s)", "faces under preload", "en1999-slip",
+         "Steel Buildings in Europe, Single-Storey Part 5, worked example of a chord splice, page 5-63, read",
+         {"V": (1, "kN"), "F_p": (134.4, "kN"), "F_t": (0, "kN"), "n_b": 1, "n_f": faces, "μ": 0.5, "k_t": 0.8, "φ_s": 1, "γ_s": 1.25},
+         ("F_s_Rd", (value, "kN")))
+
+published_bearing("end plate, end bolt", MSB + "worked example of a partial depth end plate, page 5-17, read", 20, 12, 22, 40, 0, 30, 0, 430,
+                  1.25, ("k_1", 2.12, 3e-3, ROUNDED), ("F_b_Rd", (107, "kN"), 1e-2, ROUNDED))
+published_bearing("end plate, inner bolt", MSB + "worked example of a partial depth end plate, page 5-17, read", 20, 12, 22, 0, 70, 30, 0,
+                  430, 1.25, ("α_p", 0.81, 3e-3, ROUNDED), ("F_b_Rd", (142, "kN"), 1e-2, ROUNDED))
+published_bearing("fin plate, tying", MSB + "worked example of a fin plate, page 5-48, read", 20, 10, 22, 50, 60, 40, 70, 430, 1.1,
+                  ("F_b_Rd", (129, "kN"), 1e-2, ROUNDED))
+for ident, page, a_nt, a_nv, ecc, gamma, value in [("uneven", "5-43", 770, 2210, 1, 1.25, 483), ("tying, even", "5-48", 1920, 1540, 0, 1.1, 995)]:
+    case(f"fin plate, block {ident}", "block torn out", "en1999-block", MSB + f"worked example of a fin plate, page {page}, read",
+         {"F": (1, "kN"), "A_nt": (a_nt, "mm2"), "A_nv": (a_nv, "mm2"), "ecc": ecc, "f_o": (275, "MPa"), "f_u": (430, "MPa"), "γ_M1": 1.0,
+          "γ_M2": gamma}, ("V_eff_Rd", (value, "kN"), 2e-3, DIGITS))
+case("fin plate, net section", "plate in tension", "net-section", MSB + "worked example of a fin plate, page 5-48, read",
+     {"N": (1, "kN"), "A_g": (3600, "mm2"), "A_net": (2500, "mm2"), "k_net": 0.9, "f_od": (275, "MPa"), "f_ud": (430 / 1.1, "MPa")},
+     ("N_n", (880, "kN"), 1e-3, DIGITS))
+
+CLEAT = MSB + "worked example of angle web cleats, page {}, read"
+published_shear("angle cleats", CLEAT.format("5-79"), "M20", 20, 245, 0, 1, 1.1, ("F_v_Rd", (107, "kN"), 3e-3, DIGITS))
+published_shear("angle cleats, factor 1.25", CLEAT.format("5-70"), "M20", 20, 245, 0, 1, 1.25, ("F_v_Rd", (94, "kN"), 3e-3, DIGITS))
+published_bearing("angle cleats, beam web", CLEAT.format("5-81"), 20, 9, 22, 40, 0, 0, 70, 430, 1.1, ("F_b_Rd", (107, "kN"), 1e-2, ROUNDED))
+published_bearing("angle cleats, end bolt", CLEAT.format("5-74"), 20, 10, 22, 40, 0, 40, 0, 430, 1.25, ("F_b_Rd", (105, "kN"), 1e-2, ROUNDED))
+published_bearing("angle cleats, inner bolt", CLEAT.format("5-74"), 20, 10, 22, 0, 70, 40, 0, 430, 1.25,
+                  ("F_b_Rd", (139, "kN"), 1e-2, ROUNDED))
+case("angle cleats, block", "block torn out", "en1999-block", CLEAT.format("5-81"),
+     {"F": (1, "kN"), "A_nt": (5380, "mm2"), "A_nv": (580, "mm2"), "ecc": 0, "f_o": (275, "MPa"), "f_u": (430, "MPa"), "γ_M1": 1.0,
+      "γ_M2": 1.1}, ("V_eff_Rd", (2195, "kN"), 1e-3, "printed to four digits"))
+# A whole T with two rows of six bolts: 4.2 kNm, 1190 kN and 1920 kN; here one bolt's share, a twelfth of the loads, a sixth of a hinge.
+case("angle cleats as a T-stub", "mechanisms 2 and 3, one of twelve bolts", "t-stub", CLEAT.format("5-78, 5-79"),
+     {"F": (30, "kN"), "t": (10, "mm"), "m": (31, "mm"), "n": (39, "mm"), "l_1": (430 / 6, "mm"), "l_2": (430 / 6, "mm"),
+      "f_od": (430 / 1.1, "MPa"), "h_s": 1, "k_o": 1, "F_t_Rd": (0.9 * 800 * 245 / 1.1, "N")},
+     ("M_2", (4.2 / 6, "kN*m"), 2e-3, DIGITS), ("F_2b", (1190 / 12, "kN"), 4e-3, ROUNDED), ("F_3", (1920 / 12, "kN"), 4e-3, ROUNDED))
+
 # The end: writes the file.
 OUT = HERE / "cases.json"
 OUT.write_text('{"cases": [\n' + ",\n".join(json.dumps(c, ensure_ascii=False) for c in CASES) + "\n]}\n", encoding="utf-8")
