@@ -38,6 +38,7 @@ module spanledger.core {
   exports spanledger.resistance.joint;
   exports spanledger.resistance.member;
   exports spanledger.resistance;
+  exports spanledger.robustness;
   exports spanledger.section.feature;
   exports spanledger.section.mesh;
   exports spanledger.section.outline;

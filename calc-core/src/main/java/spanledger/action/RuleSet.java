@@ -97,6 +97,12 @@ public record RuleSet(
   /** Share of the imposed floor load whose mass swings with the structure. */
   public static final String VIBRATING_SHARE = "vibration.imposed-share";
 
+  /** Share of the imposed loads that acts while a brace is left out. */
+  public static final String ROBUSTNESS_SHARE = "robustness.imposed-share";
+
+  /** Critical load factor that a frame must exceed while a brace is left out. */
+  public static final String ROBUSTNESS_FACTOR = "robustness.critical-factor";
+
   public RuleSet {
     figures = Map.copyOf(figures);
     railDirections = List.copyOf(railDirections);

@@ -151,6 +151,9 @@ public final class Assessor {
     verdicts.addAll(new StabilityVerdicts(behaviour).verdicts());
     verdicts.addAll(new VibrationVerdicts(rules).of(behaviour.vibration()));
     whole.ifPresent(w -> verdicts.addAll(new StandingVerdicts(w.standing()).verdicts()));
+    whole
+        .flatMap(WholeStructure::robustness)
+        .ifPresent(r -> verdicts.addAll(RobustnessVerdicts.of(r)));
     verdicts.addAll(
         NotCovered.verdicts(
             findings,

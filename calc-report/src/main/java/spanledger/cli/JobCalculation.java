@@ -15,9 +15,6 @@ import spanledger.analysis.MechanismException;
 import spanledger.deck.DeckJudgement;
 import spanledger.job.Job;
 import spanledger.job.problem.Problem;
-import spanledger.overturning.Standing;
-import spanledger.overturning.StandingAnalysis;
-import spanledger.overturning.StandingStructure;
 import spanledger.parts.PieceList;
 import spanledger.picture.Lettering;
 import spanledger.picture.structure.StructureAlbum;
@@ -26,7 +23,6 @@ import spanledger.summary.ResultsJson;
 import spanledger.summary.TextSummary;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.Assessor;
-import spanledger.verdict.WholeStructure;
 import spanledger.workbook.JobWorkbook;
 
 /** Calculates a job and writes its workbook and results file. */
@@ -116,7 +112,7 @@ final class JobCalculation implements JobRunner {
               .withDeck(DeckJudgement.of(job.deck(), job.rules(), job.combinations()))
               .byCode(job.memberDesign())
               .withJoints(job.jointDesign())
-              .withStanding(job.standing().map(s -> whole(job, s)))
+              .withStanding(StandingReview.of(job, actions))
               .assess(analysis, actions, job.combinations()));
     } catch (MechanismException e) {
       return refused(file, output, e);
@@ -134,14 +130,6 @@ final class JobCalculation implements JobRunner {
               : StructureAlbum.none(lettering));
     }
     return albums;
-  }
-
-  private static WholeStructure whole(Job job, Standing standing) {
-    StandingStructure structure =
-        new StandingStructure(
-            job.frame(), job.surfaces(), job.rails(), job.userCases(), job.trains(), job.rules());
-    return new WholeStructure(
-        new StandingAnalysis(structure, standing, job.combinations().equilibrium()).run());
   }
 
   private static Optional<Assessment> refused(

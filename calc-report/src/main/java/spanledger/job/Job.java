@@ -15,7 +15,6 @@ import spanledger.deck.Panel;
 import spanledger.frame.Frame;
 import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
-import spanledger.overturning.Standing;
 
 /**
  * A job: a structure and what it must carry.
@@ -54,7 +53,7 @@ public record Job(
     Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
     Optional<JointDesign> jointDesign,
-    Optional<Standing> standing,
+    Optional<StandingBlock> standing,
     int placesPerSegment,
     AnalysisOptions analysis,
     StiffnessBound bound,

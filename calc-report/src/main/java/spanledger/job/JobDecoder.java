@@ -18,7 +18,6 @@ import spanledger.job.source.Located.LocatedNumber;
 import spanledger.joint.JointType;
 import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
-import spanledger.overturning.Standing;
 
 /** Decodes a whole job file and checks how its parts fit together. */
 final class JobDecoder {
@@ -93,10 +92,10 @@ final class JobDecoder {
         jointChecks.flatMap(
             new JointChecksDecoder(reading, structure, tables.jointCodes(), details)::decode);
     Optional<Located> stands = fields.find("standing");
-    Optional<Standing> standing =
+    Optional<StandingBlock> standing =
         stands
             .flatMap(s -> reading.fields("standing", s))
-            .flatMap(new StandingDecoder(reading, structure.nodes(), combinations)::decode);
+            .flatMap(new StandingDecoder(reading, structure, combinations)::decode);
     AnalysisOptions analysis =
         fields
             .find("analysis")

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import spanledger.action.CombinationSet;
 import spanledger.action.EquilibriumRule;
 import spanledger.action.Figure;
+import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.frame.Vector;
 import spanledger.job.reading.Fields;
@@ -16,10 +17,12 @@ import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.job.source.Located.LocatedTruth;
+import spanledger.memberdesign.MemberPick;
 import spanledger.overturning.Standing;
 import spanledger.overturning.Wind;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
+import spanledger.robustness.RobustnessAnalysis;
 
 /** Decodes how the structure stands as a whole. */
 final class StandingDecoder {
@@ -30,6 +33,7 @@ final class StandingDecoder {
   private final Reading reading;
   private final Values values;
   private final Names<Node> nodes;
+  private final Names<Member> members;
   private final Optional<CombinationSet> combinations;
   private boolean sound = true;
 
@@ -38,15 +42,16 @@ final class StandingDecoder {
    *
    * @param combinations the combination rules, if they are known
    */
-  StandingDecoder(Reading reading, Names<Node> nodes, Optional<CombinationSet> combinations) {
+  StandingDecoder(Reading reading, Structure structure, Optional<CombinationSet> combinations) {
     this.reading = reading;
     this.values = new Values(reading);
-    this.nodes = nodes;
+    this.nodes = structure.nodes();
+    this.members = structure.members();
     this.combinations = combinations;
   }
 
   /** The standing; empty if it has faults. */
-  Optional<Standing> decode(Fields fields) {
+  Optional<StandingBlock> decode(Fields fields) {
     boolean anchored = needed(fields.require("anchored").flatMap(this::truth)).orElse(false);
     Optional<Standing.Friction> friction =
         fields
@@ -61,8 +66,14 @@ final class StandingDecoder {
             .flatMap(g -> needed(reading.fields("slopingGround", g).flatMap(this::ground)))
             .orElse(Standing.Ground.LEVEL);
     Map<String, Figure> factors = fields.find("factors").map(this::factors).orElse(Map.of());
+    Optional<MemberPick> leftOut =
+        fields
+            .find("robustness")
+            .flatMap(r -> needed(reading.fields("robustness", r).flatMap(this::leftOut)));
     return sound
-        ? Optional.of(new Standing(anchored, friction, ballast, wind, ground, factors))
+        ? Optional.of(
+            new StandingBlock(
+                new Standing(anchored, friction, ballast, wind, ground, factors), leftOut))
         : Optional.empty();
   }
 
@@ -70,6 +81,22 @@ final class StandingDecoder {
   private <T> Optional<T> needed(Optional<T> value) {
     sound &= value.isPresent();
     return value;
+  }
+
+  private Optional<MemberPick> leftOut(Fields fields) {
+    Optional<MemberPick> pick = new MemberPickDecoder(reading, members).decode(fields);
+    if (pick.isPresent()
+        && members.areAllUsable()
+        && members.usable().stream()
+            .noneMatch(m -> pick.get().picks(m) && RobustnessAnalysis.isRemovable(m))) {
+      reading.error(
+          fields.object(),
+          "only members that carry a floor or a rail",
+          "braces, ties, legs or others that may be missing",
+          "name those, or leave \"robustness\" out for all braces");
+      return Optional.empty();
+    }
+    return pick;
   }
 
   private Optional<Standing.Friction> friction(Fields fields) {

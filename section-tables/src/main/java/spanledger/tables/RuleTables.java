@@ -49,7 +49,9 @@ public final class RuleTables {
           Map.entry(RuleSet.CRITICAL_FACTOR, Dimension.NONE),
           Map.entry(RuleSet.VERTICAL_FREQUENCY, Dimension.FREQUENCY),
           Map.entry(RuleSet.LATERAL_FREQUENCY, Dimension.FREQUENCY),
-          Map.entry(RuleSet.VIBRATING_SHARE, Dimension.NONE));
+          Map.entry(RuleSet.VIBRATING_SHARE, Dimension.NONE),
+          Map.entry(RuleSet.ROBUSTNESS_SHARE, Dimension.NONE),
+          Map.entry(RuleSet.ROBUSTNESS_FACTOR, Dimension.NONE));
 
   private static final Map<String, Dimension> DIMENSIONS = dimensions();
 

@@ -49,6 +49,7 @@ class ArchitectureTest {
           List.of("overturning"),
           List.of("memberdesign"),
           List.of("jointdesign"),
+          List.of("robustness"),
           List.of("verdict"));
 
   private static final List<String> TABLES = List.of("tables");

@@ -37,6 +37,7 @@ final class SheetNames {
   static final String STABILITY = "Stability";
   static final String VIBRATION = "Vibration";
   static final String WHOLE = "Whole structure";
+  static final String ROBUSTNESS = "Braces left out";
   static final String SUPPORTS = "Support reactions";
   static final String FLIGHTS = "Flights";
   static final String DECK = "Deck and treads";

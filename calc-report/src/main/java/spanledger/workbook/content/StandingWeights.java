@@ -51,6 +51,7 @@ final class StandingWeights {
       StandingLines lines,
       Job job,
       PermanentLoads loads,
+      List<Standing.Ballast> ballast,
       SectionSheet sections,
       FigureSheet figures) {
     this.sheet = sheet;
@@ -65,7 +66,7 @@ final class StandingWeights {
     }
     memberWeights = writeMembers(job, sections);
     writeFinishes(loads.finishes());
-    writeBallast(job.standing().map(Standing::ballast).orElse(List.of()));
+    writeBallast(ballast);
     writeGiven(loads.given());
     sums = writeSums();
     whole =

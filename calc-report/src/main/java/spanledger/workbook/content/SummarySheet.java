@@ -307,7 +307,7 @@ final class SummarySheet {
       boolean judged = verdict.status() == Status.PASSED || verdict.status() == Status.FAILED;
       if (verdict.group() == CheckGroup.WHOLE_STRUCTURE && judged) {
         whole
-            .used(verdict.subject())
+            .used(verdict.check(), verdict.subject())
             .ifPresent(
                 used ->
                     rows.add(judged(verdict.check(), verdict.subject(), used, verdict.remark())));
@@ -320,7 +320,7 @@ final class SummarySheet {
               List.of(
                   Column.text("check", 34),
                   Column.text("on", 22),
-                  Column.number(USED, "what tips or slides per what holds", Dimension.NONE),
+                  Column.number(USED, "demand per capacity", Dimension.NONE),
                   Column.text(VERDICT, 16),
                   Column.wrapped("remark", 60)),
               rows));

@@ -50,12 +50,13 @@ final class WholeStructureSheet {
         .map(WholeStructure::standing)
         .filter(standing -> !standing.edges().isEmpty() && !standing.tipping().isEmpty())
         .ifPresent(standing -> written.write(workbook, job, standing, nodes, sections, figures));
+    written.used.putAll(RobustnessSheet.write(workbook, whole, figures).used());
     return written;
   }
 
   /** What a check uses of what it may; empty if it is not judged here. */
-  Optional<NumberAt> used(String subject) {
-    return Optional.ofNullable(used.get(subject));
+  Optional<NumberAt> used(String check, String subject) {
+    return Optional.ofNullable(used.get(check + "|" + subject));
   }
 
   /** The tables of calculations. */
@@ -82,7 +83,8 @@ final class WholeStructureSheet {
     StandingFactors factors = new StandingFactors(sheet, result);
     StandingLines lines = new StandingLines(sheet, result, nodes);
     StandingWeights weights =
-        new StandingWeights(sheet, lines, job, result.permanent(), sections, figures);
+        new StandingWeights(
+            sheet, lines, job, result.permanent(), result.standing().ballast(), sections, figures);
     StandingVariables variables = new StandingVariables(sheet, lines, factors, result, figures);
     ProcedureCells balance = writeBalance(sheet, result, factors, weights, variables, figures);
     writeWorst(sheet, result, balance);
@@ -163,7 +165,7 @@ final class WholeStructureSheet {
                 rows));
     int row = 0;
     for (String name : spans.keySet()) {
-      used.put(name, cells.number(row++, USED));
+      used.put("tipping about|" + name, cells.number(row++, USED));
     }
   }
 
@@ -316,6 +318,6 @@ final class WholeStructureSheet {
             new ProcedureTable("Use of the friction", SlidingCase.USE.compile(), labels, uses)
                 .judgedBy(USED));
     tables.add(use);
-    used.put("whole structure", use.number(worst, USED));
+    used.put("sliding|whole structure", use.number(worst, USED));
   }
 }

@@ -232,6 +232,11 @@ record Table(
     return new Member(name, role, List.of(nodes), BAR, ALLOY, 0, MemberEnd.RIGID, MemberEnd.RIGID);
   }
 
+  /** One without weight, joined alike at both ends. */
+  static Member weightless(String name, MemberRole role, MemberEnd ends, Node... nodes) {
+    return new Member(name, role, List.of(nodes), BAR, WEIGHTLESS, 0, ends, ends);
+  }
+
   static Support pinned(Node node) {
     return new Support(
         node,
