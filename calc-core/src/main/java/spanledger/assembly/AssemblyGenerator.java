@@ -17,11 +17,12 @@ public final class AssemblyGenerator {
 
   private final Assembly assembly;
   private final Problems problems = new Problems();
-  private final Draft draft = new Draft();
+  private final Draft draft;
   private final Map<String, PlatformDraft> platforms = new LinkedHashMap<>();
 
   private AssemblyGenerator(Assembly assembly) {
     this.assembly = assembly;
+    this.draft = new Draft(new PostTops(assembly.platforms()));
   }
 
   /** The frame of an assembly, or all reasons why it makes none. */
@@ -140,7 +141,7 @@ public final class AssemblyGenerator {
   private void make(Platform platform, List<RailPlan> plans) {
     PlatformDraft made = new PlatformDraft(platform, draft);
     platforms.put(platform.name(), made);
-    new FloorGenerator(made).generate();
+    new FloorGenerator(made, problems.at("platforms", platform.name())).generate();
     for (RailPlan plan : plans) {
       Guardrail guardrail = platform.guardrail().orElseThrow();
       addStations(made, plan.side());
@@ -171,9 +172,7 @@ public final class AssemblyGenerator {
     // Posts of a side are all railed if one is, except where only its corners belong to other
     // sides.
     String label = ofPost.words() + (line + 1);
-    made.railPosts(ofPost).stream()
-        .filter(post -> post.name().endsWith("post-" + label))
-        .findFirst()
+    made.railPost(ofPost, label)
         .ifPresent(post -> made.stations(side).put(at, new Station(at, label, post)));
   }
 

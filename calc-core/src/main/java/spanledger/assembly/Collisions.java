@@ -46,7 +46,11 @@ final class Collisions {
                     "move "
                         + maker(second)
                         + (maker(first).equals(maker(second)) ? " or change its parts' places" : "")
-                        + ", or leave one of the two out");
+                        + ", or leave one of the two out"
+                        + (stair || maker(first).equals(maker(second))
+                            ? ""
+                            : "; platforms that adjoin share posts, beams and bearers of one part"
+                                + " between the same two places; a rail there is left to the \"sides\" of one guardrail"));
           }
         }
       }

@@ -39,14 +39,33 @@ final class Draft {
 
   private record Cell(long x, long y, long z) {}
 
+  /** What two platforms that adjoin must have in common to share a member. */
+  private record Ends(MemberRole role, Part part, Node from, Node to) {}
+
   private final Map<String, Node> nodes = new LinkedHashMap<>();
   private final Map<Cell, List<Node>> grid = new HashMap<>();
   private final Map<String, DraftMember> members = new LinkedHashMap<>();
+  private final Map<Ends, DraftMember> shareable = new HashMap<>();
+  private final PostTops tops;
   private final Map<String, Support> feet = new LinkedHashMap<>();
   private final List<FloorDraft> floors = new ArrayList<>();
   private final List<RailDraft> rails = new ArrayList<>();
   private final List<Flight> flights = new ArrayList<>();
   private final List<RailStretch> stretches = new ArrayList<>();
+
+  /**
+   * An empty draft.
+   *
+   * @param tops how high posts must reach that several platforms share
+   */
+  Draft(PostTops tops) {
+    this.tops = tops;
+  }
+
+  /** How high posts must reach that several platforms share. */
+  PostTops tops() {
+    return tops;
+  }
 
   /** The node at a place; if there is none yet, one of this name. */
   Node node(String name, Vector place) {
@@ -77,18 +96,55 @@ final class Draft {
         (long) Math.floor(place.z() / SAME_PLACE));
   }
 
-  /** Adds a member between two nodes. */
+  /**
+   * Adds a member between two nodes. A floor member, post or brace that another platform has made
+   * of the same part between the same nodes is shared.
+   */
   DraftMember member(String name, MemberRole role, Part part, Node from, Node to) {
+    Ends ends = new Ends(role, part, from, to);
+    DraftMember there = shareable.get(ends);
+    if (there != null && !maker(there.name()).equals(maker(name))) {
+      return there;
+    }
     DraftMember made = new DraftMember(name, role, part, from, to);
     if (members.put(name, made) != null) {
       throw new IllegalStateException("Two members would be named " + name + ".");
     }
+    if (role != MemberRole.RAIL) {
+      shareable.put(ends, made);
+    }
     return made;
   }
 
-  /** Adds a foot. */
-  void foot(String name, Node node, List<Restraint> holds) {
-    feet.put(name, new Support(node, holds));
+  private static String maker(String name) {
+    return name.substring(0, name.indexOf('/'));
+  }
+
+  /** The post of a part that another platform has put on a foot. */
+  Optional<DraftMember> postOn(Node foot, Part part) {
+    return members.values().stream()
+        .filter(
+            member ->
+                member.role() == MemberRole.LEG
+                    && member.first().equals(foot)
+                    && member.part().equals(part))
+        .findFirst();
+  }
+
+  /**
+   * Adds a foot, unless the node has one already.
+   *
+   * @return whether the node is held as asked for
+   */
+  boolean foot(String name, Node node, List<Restraint> holds) {
+    Support asked = new Support(node, holds);
+    for (Support there : feet.values()) {
+      if (there.node().equals(node)) {
+        return there.equals(asked);
+      }
+    }
+    feet.put(name, asked);
+    return true;
   }
 
   /** Adds a floor; its panel may not be known. */

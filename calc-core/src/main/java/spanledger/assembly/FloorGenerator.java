@@ -14,9 +14,16 @@ final class FloorGenerator {
   private final PlatformDraft made;
   private final Platform platform;
   private final Draft draft;
+  private final Problems.At problems;
 
-  FloorGenerator(PlatformDraft made) {
+  /**
+   * A generator.
+   *
+   * @param problems takes what does not fit other platforms
+   */
+  FloorGenerator(PlatformDraft made, Problems.At problems) {
     this.made = made;
+    this.problems = problems;
     this.platform = made.platform();
     this.draft = made.draft();
   }
@@ -35,55 +42,65 @@ final class FloorGenerator {
     for (int i = 0; i < lines.size(); i++) {
       String label = side.words() + (i + 1);
       Vector onFloor = platform.onSide(side, lines.get(i));
-      double ground = platform.corner().z() + platform.posts().ground().getOrDefault(label, 0.0);
-      boolean railed = isRailed(side, i);
-      double top = railed ? railTop() : platform.floorLevel();
-      Node foot =
-          draft.node(made.name(label + "/foot"), new Vector(onFloor.x(), onFloor.y(), ground));
+      Node foot = draft.node(made.name(label + "/foot"), platform.foot(side, i));
       Node floor = draft.node(made.name(label + "/floor"), onFloor);
-      if (platform.posts().through() && railed) {
-        Node head =
-            draft.node(made.name(label + "/top"), new Vector(onFloor.x(), onFloor.y(), top));
-        DraftMember post =
-            member("post-" + label, MemberRole.LEG, platform.posts().part(), foot, head);
-        post.through(floor);
-        made.addPost(side, post);
-        made.addRailPost(side, post);
-      } else {
-        DraftMember leg =
-            member("post-" + label, MemberRole.LEG, platform.posts().part(), foot, floor);
-        made.addPost(side, leg);
-        makeRailPost(side, label, floor, top, railed);
+      DraftMember post = post(label, foot, PostTops.own(platform, side, i));
+      post.through(floor);
+      made.addPost(side, post);
+      if (platform.isRailed(side, i)) {
+        makeRailPost(side, label, floor, post);
       }
-      draft.foot(made.name("foot-" + label), foot, platform.posts().foot());
+      if (!draft.foot(made.name("foot-" + label), foot, platform.posts().foot())) {
+        problems
+            .at("posts")
+            .at("foot")
+            .add(
+                "a foot of "
+                    + made.name("post-" + label)
+                    + ", which it shares with "
+                    + post.name()
+                    + " and holds otherwise",
+                "one foot for both",
+                "give the posts of both platforms the same \"foot\"");
+      }
     }
   }
 
-  /** A rail post that stands on a leg; PlatformChecks has made sure that its part is given. */
-  private void makeRailPost(Side side, String label, Node floor, double top, boolean railed) {
-    if (railed) {
+  /** The post on a foot; that of another platform if both are of one part. */
+  private DraftMember post(String label, Node foot, double ownTop) {
+    Part part = platform.posts().part();
+    return draft
+        .postOn(foot, part)
+        .orElseGet(
+            () -> {
+              double top = draft.tops().of(foot.place(), part);
+              boolean higher = top > ownTop + Draft.SAME_PLACE;
+              Vector place = new Vector(foot.place().x(), foot.place().y(), top);
+              String word = higher ? "/upper" : top > platform.floorLevel() ? "/top" : "/floor";
+              return member(
+                  "post-" + label,
+                  MemberRole.LEG,
+                  part,
+                  foot,
+                  draft.node(made.name(label + word), place));
+            });
+  }
+
+  /**
+   * What stands above the floor where the guardrail meets a post: the post itself if it reaches up,
+   * else a rail post on it; PlatformChecks has made sure that its part is given.
+   */
+  private void makeRailPost(Side side, String label, Node floor, DraftMember post) {
+    Vector top = new Vector(floor.place().x(), floor.place().y(), platform.railLevel());
+    Node head = draft.node(made.name(label + "/top"), top);
+    if (post.holds(top)) {
+      post.through(head);
+      made.addRailPost(side, label, post);
+    } else {
       Part part = platform.guardrail().flatMap(Guardrail::railPost).orElseThrow();
-      Node head =
-          draft.node(
-              made.name(label + "/top"), new Vector(floor.place().x(), floor.place().y(), top));
-      made.addRailPost(side, member("rail-post-" + label, MemberRole.RAIL_POST, part, floor, head));
+      made.addRailPost(
+          side, label, member("rail-post-" + label, MemberRole.RAIL_POST, part, floor, head));
     }
-  }
-
-  private double railTop() {
-    return platform.floorLevel() + platform.guardrail().map(Guardrail::height).orElse(0.0);
-  }
-
-  /** Whether the guardrail of any side ends at or passes this post. */
-  private boolean isRailed(Side side, int line) {
-    return platform
-        .guardrail()
-        .map(
-            rail ->
-                rail.sides().contains(side)
-                    || (line == 0 && rail.sides().contains(Side.WEST))
-                    || (line == platform.bays().size() && rail.sides().contains(Side.EAST)))
-        .orElse(false);
   }
 
   private DraftMember member(String rest, MemberRole role, Part part, Node from, Node to) {

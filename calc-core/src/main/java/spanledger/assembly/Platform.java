@@ -49,6 +49,29 @@ public record Platform(
     return corner.z() + floorHeight;
   }
 
+  /** The level of its top rail, global Z, mm; that of its floor if it has none. */
+  double railLevel() {
+    return floorLevel() + guardrail.map(Guardrail::height).orElse(0.0);
+  }
+
+  /** Whether the guardrail of any side ends at or passes a post of a long side. */
+  boolean isRailed(Side side, int line) {
+    return guardrail
+        .map(
+            rail ->
+                rail.sides().contains(side)
+                    || (line == 0 && rail.sides().contains(Side.WEST))
+                    || (line == bays.size() && rail.sides().contains(Side.EAST)))
+        .orElse(false);
+  }
+
+  /** The foot of a post of a long side, global, mm. */
+  Vector foot(Side side, int line) {
+    Vector onFloor = onSide(side, lines().get(line));
+    double raised = posts.ground().getOrDefault(side.words() + (line + 1), 0.0);
+    return new Vector(onFloor.x(), onFloor.y(), corner.z() + raised);
+  }
+
   /** The length of a side, mm. */
   public double lengthOf(Side side) {
     return side.isLong() ? length : width;

@@ -2,6 +2,7 @@ package spanledger.assembly;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -16,7 +17,7 @@ final class PlatformDraft {
   private final Platform platform;
   private final Draft draft;
   private final Map<Side, List<DraftMember>> posts = new EnumMap<>(Side.class);
-  private final Map<Side, List<DraftMember>> railPosts = new EnumMap<>(Side.class);
+  private final Map<Side, Map<String, DraftMember>> railPosts = new EnumMap<>(Side.class);
   private final Map<Side, List<DraftMember>> beams = new EnumMap<>(Side.class);
   private final TreeMap<Double, DraftMember> bearers = new TreeMap<>();
   private final Map<Side, TreeMap<Double, Station>> stations = new EnumMap<>(Side.class);
@@ -35,7 +36,7 @@ final class PlatformDraft {
     this.draft = draft;
     for (Side side : Side.values()) {
       posts.put(side, new ArrayList<>());
-      railPosts.put(side, new ArrayList<>());
+      railPosts.put(side, new LinkedHashMap<>());
       beams.put(side, new ArrayList<>());
       stations.put(side, new TreeMap<>());
     }
@@ -62,13 +63,13 @@ final class PlatformDraft {
     posts(side).add(post);
   }
 
-  /** What stands above the floor at the posts of a long side, from the west. */
-  List<DraftMember> railPosts(Side side) {
-    return railPosts.getOrDefault(side, List.of());
+  /** What stands above the floor at a post of a long side, if anything does. */
+  Optional<DraftMember> railPost(Side side, String label) {
+    return Optional.ofNullable(railPosts.getOrDefault(side, Map.of()).get(label));
   }
 
-  void addRailPost(Side side, DraftMember post) {
-    railPosts(side).add(post);
+  void addRailPost(Side side, String label, DraftMember post) {
+    railPosts.getOrDefault(side, Map.of()).put(label, post);
   }
 
   void addBeam(Side side, DraftMember beam) {

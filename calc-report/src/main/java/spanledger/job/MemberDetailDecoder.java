@@ -174,8 +174,8 @@ final class MemberDetailDecoder {
     Optional<Located> placeGiven = fields.require("place");
     Optional<Double> place = placeGiven.flatMap(v -> values.notNegative(v, Dimension.LENGTH));
     Optional<WallPlace> in = fields.require("in").flatMap(this::wallPlace);
-    Optional<Double> diameter =
-        fields.require("diameter").flatMap(v -> values.positive(v, Dimension.LENGTH));
+    Optional<Located> diameterGiven = fields.require("diameter");
+    Optional<Double> diameter = diameterGiven.flatMap(v -> values.positive(v, Dimension.LENGTH));
     Optional<Boolean> filled = fields.require("filled").flatMap(this::truth);
     Optional<Source> source = source(fields);
     if (members.isEmpty()
@@ -186,7 +186,8 @@ final class MemberDetailDecoder {
         || source.isEmpty()) {
       return Optional.empty();
     }
-    if (!picks.reach(members.get(), place.get(), placeGiven.get())) {
+    if (!picks.reach(members.get(), place.get(), placeGiven.get())
+        || !picks.isWide(members.get(), in.get().wall(), diameter.get(), diameterGiven.get())) {
       return Optional.empty();
     }
     return Optional.of(

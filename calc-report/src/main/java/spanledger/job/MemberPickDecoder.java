@@ -1,6 +1,7 @@
 package spanledger.job;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,9 @@ import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.job.source.Quoted;
 import spanledger.memberdesign.MemberPick;
+import spanledger.resistance.member.MemberSections;
+import spanledger.section.Section;
+import spanledger.section.plate.Plate;
 import spanledger.tables.NearMiss;
 
 /** Decodes lists of member names with * for any characters. */
@@ -58,6 +62,30 @@ final class MemberPickDecoder {
             "at most its length, " + Math.round(member.length()) + " mm from its start",
             "correct the place, or name only the members that have it");
         return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a wall of every picked member that has it is wider than a hole; reports the first. */
+  boolean isWide(MemberPick pick, String wall, double diameter, Located where) {
+    Set<Section> seen = new HashSet<>();
+    for (Member member : members) {
+      if (pick.picks(member) && seen.add(member.section())) {
+        Optional<Plate> plate =
+            MemberSections.of(member.section()).flatMap(section -> section.wall(wall));
+        double width = plate.map(Plate::width).orElse(Double.POSITIVE_INFINITY);
+        if (diameter >= width) {
+          reading.error(
+              where,
+              "a hole no narrower than wall "
+                  + Quoted.text(wall)
+                  + " of member "
+                  + Quoted.text(member.name()),
+              "a hole that leaves metal beside it: less than " + Lengths.words(width),
+              "correct the diameter or the wall, or name only the members that have it");
+          return false;
+        }
       }
     }
     return true;

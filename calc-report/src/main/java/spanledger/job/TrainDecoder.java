@@ -68,6 +68,19 @@ final class TrainDecoder {
           "correct the list or its order");
       return Optional.empty();
     }
+    double train = (number.get() - 1) * spacing.get();
+    if (train > path.get().length()) {
+      reading.warning(
+          fields.object(),
+          "a train of "
+              + Lengths.words(train)
+              + " on members of "
+              + Lengths.words(path.get().length())
+              + " together",
+          "a train that may stand on its members as a whole; of this one some force is always off"
+              + " them",
+          "name all members that it walks along, or correct number and spacing");
+    }
     Figure figure =
         new Figure(
             "train." + name,

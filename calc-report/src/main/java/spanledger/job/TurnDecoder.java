@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedNumber;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.quantity.Dimension;
 
@@ -26,6 +27,14 @@ final class TurnDecoder {
   Optional<Double> decode(Located angle) {
     if (angle instanceof LocatedText text && UNITLESS.matcher(text.text()).matches()) {
       reading.gap(angle.pointer());
+      return Optional.empty();
+    }
+    if (angle instanceof LocatedNumber number) {
+      reading.error(
+          angle,
+          angle.words(),
+          "a number and a unit of angle in quotation marks: deg or rad",
+          "write \"" + number.digits() + " deg\", if degrees were meant");
       return Optional.empty();
     }
     Optional<Double> read = values.quantity(angle, Dimension.NONE);
