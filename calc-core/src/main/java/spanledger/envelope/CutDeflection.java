@@ -2,6 +2,7 @@ package spanledger.envelope;
 
 import java.util.List;
 import spanledger.analysis.CaseResult;
+import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.SegmentInfluence;
 import spanledger.analysis.SegmentModel;
 import spanledger.analysis.SegmentResponse;
@@ -23,22 +24,22 @@ final class CutDeflection extends LinearEffect {
   private final boolean fromChord;
   private final List<Segment> segments;
   private final double share;
-  private final Responses responses;
+  private final FrameAnalysis analysis;
 
   CutDeflection(
-      Responses responses, DeflectionFinding.Kind kind, Vector direction, Station station) {
-    this.responses = responses;
+      FrameAnalysis analysis, DeflectionFinding.Kind kind, Vector direction, Station station) {
+    this.analysis = analysis;
     this.station = station;
-    this.model = responses.analysis().model(station.segment());
+    this.model = analysis.model(station.segment());
     this.direction = direction;
     this.fromChord = kind == DeflectionFinding.Kind.FROM_CHORD;
-    this.segments = responses.frame().segmentsOf(station.segment().member());
+    this.segments = analysis.frame().segmentsOf(station.segment().member());
     this.share = share();
     addWeights(station.segment(), station.x(), 1);
     if (fromChord) {
       Segment last = segments.get(segments.size() - 1);
       addWeights(segments.get(0), 0, share - 1);
-      addWeights(last, responses.analysis().model(last).length(), -share);
+      addWeights(last, analysis.model(last).length(), -share);
     }
   }
 
@@ -47,7 +48,7 @@ final class CutDeflection extends LinearEffect {
     double before = 0;
     double total = 0;
     for (Segment one : segments) {
-      double length = responses.analysis().model(one).length();
+      double length = analysis.model(one).length();
       before += one.order() < station.segment().order() ? length : 0;
       total += length;
     }
@@ -55,12 +56,12 @@ final class CutDeflection extends LinearEffect {
   }
 
   private void addWeights(Segment segment, double x, double factor) {
-    SegmentModel of = responses.analysis().model(segment);
-    Frame frame = responses.frame();
+    SegmentModel of = analysis.model(segment);
+    Frame frame = analysis.frame();
     int[] nodes = {6 * frame.indexOf(segment.first()), 6 * frame.indexOf(segment.second())};
     double[] unit = new double[ENDS];
     double[] start = new double[6];
-    SegmentResponse unloaded = SegmentResponse.none(responses.analysis(), segment);
+    SegmentResponse unloaded = SegmentResponse.none(analysis, segment);
     for (int j = 0; j < ENDS; j++) {
       unit[j] = 1;
       of.startForces(unit, start, 0);
@@ -80,22 +81,19 @@ final class CutDeflection extends LinearEffect {
 
   @Override
   double ofCase(CaseResult result, Responses all) {
-    double here = ofCase(result, station.segment(), station.x());
+    double here = ofCase(result, station.segment(), station.x(), all);
     if (!fromChord) {
       return here;
     }
     Segment last = segments.get(segments.size() - 1);
-    double first = ofCase(result, segments.get(0), 0);
-    double second = ofCase(result, last, responses.analysis().model(last).length());
+    double first = ofCase(result, segments.get(0), 0, all);
+    double second = ofCase(result, last, analysis.model(last).length(), all);
     return here - (first + (second - first) * share);
   }
 
-  private double ofCase(CaseResult result, Segment segment, double x) {
+  private double ofCase(CaseResult result, Segment segment, double x, Responses all) {
     return moved(
-        responses.analysis().model(segment),
-        result.movements(segment),
-        response(result, segment, responses),
-        x);
+        analysis.model(segment), result.movements(segment), response(result, segment, all), x);
   }
 
   @Override

@@ -3,6 +3,7 @@ package spanledger.envelope;
 import java.util.Arrays;
 import java.util.List;
 import spanledger.analysis.CaseResult;
+import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.SegmentEffect;
 import spanledger.analysis.SegmentInfluence;
 import spanledger.analysis.SegmentModel;
@@ -30,18 +31,17 @@ final class CutForce extends LinearEffect {
   /**
    * @param effect one of {@link #FORCES}
    */
-  CutForce(Responses responses, Station station, SegmentEffect effect) {
+  CutForce(FrameAnalysis analysis, Station station, SegmentEffect effect) {
     this.station = station;
     this.force = FORCES.indexOf(effect);
     if (force < 0) {
       throw new IllegalArgumentException(effect + " is no internal force.");
     }
     Segment segment = station.segment();
-    SegmentModel model = responses.analysis().model(segment);
-    SegmentResponse unloaded = SegmentResponse.none(responses.analysis(), segment);
+    SegmentModel model = analysis.model(segment);
+    SegmentResponse unloaded = SegmentResponse.none(analysis, segment);
     int[] nodes = {
-      6 * responses.frame().indexOf(segment.first()),
-      6 * responses.frame().indexOf(segment.second())
+      6 * analysis.frame().indexOf(segment.first()), 6 * analysis.frame().indexOf(segment.second())
     };
     double[] unit = new double[SegmentModel.ENDS];
     double[] start = new double[6];

@@ -133,7 +133,7 @@ final class DeflectionSearch {
   private void tryCut(Goal goal, Station station, List<Combination> combinations) {
     LinearPeaks peaks =
         new LinearPeaks(
-            responses, new CutDeflection(responses, goal.kind, goal.direction, station));
+            responses, new CutDeflection(responses.analysis(), goal.kind, goal.direction, station));
     for (Combination combination : combinations) {
       take(goal, station, peaks.greatest(combination));
       take(goal, station, peaks.least(combination));
@@ -157,7 +157,8 @@ final class DeflectionSearch {
       double atStart = value(goal, new Station(segment, 0), instance);
       double atEnd = value(goal, new Station(segment, length), instance);
       CutDeflection cut =
-          new CutDeflection(responses, goal.kind, goal.direction, new Station(segment, length / 2));
+          new CutDeflection(
+              responses.analysis(), goal.kind, goal.direction, new Station(segment, length / 2));
       SegmentResponse state = responses.of(instance, segment);
       Optional<Station> best = Optional.empty();
       double greatest = goal.worst;
@@ -181,7 +182,7 @@ final class DeflectionSearch {
 
   private double value(Goal goal, Station station, Instance instance) {
     return new LinearPeaks(
-            responses, new CutDeflection(responses, goal.kind, goal.direction, station))
+            responses, new CutDeflection(responses.analysis(), goal.kind, goal.direction, station))
         .at(instance);
   }
 }

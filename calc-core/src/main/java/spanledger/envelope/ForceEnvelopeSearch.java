@@ -69,7 +69,8 @@ final class ForceEnvelopeSearch {
       for (SegmentEffect effect : CutForce.FORCES) {
         for (double x : isMoment(effect) ? forMoments : places) {
           Station station = new Station(segment, x);
-          LinearPeaks peaks = new LinearPeaks(responses, new CutForce(responses, station, effect));
+          LinearPeaks peaks =
+              new LinearPeaks(responses, new CutForce(responses.analysis(), station, effect));
           for (int sign : new int[] {1, -1}) {
             Governing here = worst(peaks, station, sign, combinations);
             if (x == 0 || x == length) {
@@ -139,7 +140,7 @@ final class ForceEnvelopeSearch {
   private Governing at(Best best, Segment segment, double x, List<Combination> among) {
     Station station = new Station(segment, x);
     return worst(
-        new LinearPeaks(responses, new CutForce(responses, station, best.effect)),
+        new LinearPeaks(responses, new CutForce(responses.analysis(), station, best.effect)),
         station,
         best.sign,
         among);

@@ -51,6 +51,15 @@ abstract class LinearEffect {
     return 0;
   }
 
+  /** What a unit of each movement, six per node, adds to the effect. */
+  final double[] weights(int count) {
+    double[] weights = new double[count];
+    for (int i = 0; i < factors.length; i++) {
+      weights[movements[i]] += factors[i];
+    }
+    return weights;
+  }
+
   /** Works out the effect of unit loads on the nodes that moving loads reach. */
   final void prepare(Responses responses) {
     byUnit = new double[SIX * responses.frame().nodes().size()];

@@ -30,7 +30,8 @@ final class ReactionSearch {
       for (Freedom freedom : SHIFTS) {
         if (!(support.restraint(freedom) instanceof Restraint.Free)) {
           LinearPeaks peaks =
-              new LinearPeaks(responses, new SupportReaction(responses, support, freedom));
+              new LinearPeaks(
+                  responses, new SupportReaction(responses.analysis(), support, freedom));
           for (LimitState state : List.of(LimitState.STRENGTH, LimitState.STABILITY)) {
             for (boolean greatest : new boolean[] {true, false}) {
               worst(peaks, combinations, state, greatest)

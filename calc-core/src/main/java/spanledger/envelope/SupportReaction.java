@@ -2,6 +2,7 @@ package spanledger.envelope;
 
 import java.util.List;
 import spanledger.analysis.CaseResult;
+import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.SegmentInfluence;
 import spanledger.analysis.SegmentModel;
 import spanledger.frame.Freedom;
@@ -17,16 +18,16 @@ final class SupportReaction extends LinearEffect {
   private final Freedom freedom;
   private final int supported;
 
-  SupportReaction(Responses responses, Support support, Freedom freedom) {
+  SupportReaction(FrameAnalysis analysis, Support support, Freedom freedom) {
     this.support = support;
     this.freedom = freedom;
     Node node = support.node();
-    supported = 6 * responses.frame().indexOf(node) + freedom.ordinal();
+    supported = 6 * analysis.frame().indexOf(node) + freedom.ordinal();
     // What the segments at the node take from it, row by row of their stiffness.
-    for (Segment segment : responses.frame().segments()) {
-      int first = responses.frame().indexOf(segment.first());
-      int second = responses.frame().indexOf(segment.second());
-      SegmentModel model = responses.analysis().model(segment);
+    for (Segment segment : analysis.frame().segments()) {
+      int first = analysis.frame().indexOf(segment.first());
+      int second = analysis.frame().indexOf(segment.second());
+      SegmentModel model = analysis.model(segment);
       for (int end = 0; end < 2; end++) {
         if (6 * (end == 0 ? first : second) + freedom.ordinal() == supported) {
           for (int j = 0; j < SegmentModel.ENDS; j++) {
