@@ -32,8 +32,16 @@ final class EndForceSheets implements SegmentForces {
   private final ProcedureCells endForces;
   private final ProcedureCells nodeForces;
 
+  /** Opens the sheet of a table by its usual name, title and purpose, and says how it is headed. */
+  private interface Places {
+    Place of(String name, String title, String purpose);
+  }
+
+  /** The sheet of a table, and the heading over the table. */
+  private record Place(LedgerSheet sheet, String heading) {}
+
   private EndForceSheets(
-      LedgerWorkbook workbook,
+      Places places,
       SolvedGroup group,
       SegmentSheets segments,
       SolvedLoads loads,
@@ -42,7 +50,7 @@ final class EndForceSheets implements SegmentForces {
     this.group = group;
     deformations =
         write(
-            workbook,
+            places,
             SheetNames.DEFORMATIONS,
             "Deformations of the segments",
             "From the movements of the nodes.",
@@ -51,7 +59,7 @@ final class EndForceSheets implements SegmentForces {
                 symbol -> deformationInput(one, segment, symbol, segments, movements));
     endForces =
         write(
-            workbook,
+            places,
             SheetNames.END_FORCES,
             "End forces of the segments",
             "What the nodes exert on the segment's ends, in its axes: stiffness times deformation, plus"
@@ -60,7 +68,7 @@ final class EndForceSheets implements SegmentForces {
             (one, segment) -> symbol -> endForceInput(one, segment, symbol, segments, loads));
     nodeForces =
         write(
-            workbook,
+            places,
             SheetNames.NODE_FORCES,
             "Node forces of the segments",
             "The end forces in global axes, at the nodes.",
@@ -79,18 +87,34 @@ final class EndForceSheets implements SegmentForces {
       SegmentSheets segments,
       SolvedLoads loads,
       MovementSheet movements) {
-    return new EndForceSheets(workbook, group, segments, loads, movements);
+    Places places =
+        (name, title, purpose) -> {
+          LedgerSheet sheet = workbook.sheet(group.sheet(name));
+          sheet.title(title, purpose);
+          return new Place(sheet, "");
+        };
+    return new EndForceSheets(places, group, segments, loads, movements);
+  }
+
+  /** The same below each other on a sheet that has a title. */
+  static EndForceSheets write(
+      LedgerSheet sheet,
+      SolvedGroup group,
+      SegmentSheets segments,
+      SolvedLoads loads,
+      MovementSheet movements) {
+    return new EndForceSheets(
+        (name, title, purpose) -> new Place(sheet, title), group, segments, loads, movements);
   }
 
   private ProcedureCells write(
-      LedgerWorkbook workbook,
+      Places places,
       String name,
       String title,
       String purpose,
       CompiledProcedure procedure,
       BiFunction<Solved, Segment, java.util.function.Function<String, InputCell>> inputs) {
-    LedgerSheet sheet = workbook.sheet(group.sheet(name));
-    sheet.title(title, purpose);
+    Place place = places.of(name, title, purpose);
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (Solved one : group.solved()) {
       for (Segment segment : frame.segments()) {
@@ -100,14 +124,16 @@ final class EndForceSheets implements SegmentForces {
                 Inputs.of(procedure, inputs.apply(one, segment))));
       }
     }
-    return sheet.add(
-        new ProcedureTable(
-            "",
-            procedure,
-            List.of(
-                new ProcedureTable.Label(group.what(), 34),
-                new ProcedureTable.Label("segment", 22)),
-            rows));
+    return place
+        .sheet()
+        .add(
+            new ProcedureTable(
+                place.heading(),
+                procedure,
+                List.of(
+                    new ProcedureTable.Label(group.what(), group.width()),
+                    new ProcedureTable.Label("segment", 22)),
+                rows));
   }
 
   private static InputCell deformationInput(

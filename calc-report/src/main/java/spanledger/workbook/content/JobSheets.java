@@ -91,6 +91,7 @@ public final class JobSheets {
             nodes,
             figures);
     GuardrailSheet.write(workbook, findings.strength(), cuts);
+    InfluenceSheet.write(workbook, assessment, segments, nodes);
     StabilitySheet stability = StabilitySheet.write(workbook, job, behaviour, figures);
     Optional<ModeSheet> mode =
         nearest

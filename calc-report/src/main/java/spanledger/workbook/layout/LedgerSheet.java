@@ -17,6 +17,7 @@ public final class LedgerSheet {
   private final TreeMap<Integer, Integer> widths = new TreeMap<>();
   private final List<Paragraph> paragraphs = new ArrayList<>();
   private final List<Picture> pictures = new ArrayList<>();
+  private final TreeMap<Integer, LineChart> charts = new TreeMap<>();
   private final JudgementMarks judgements = new JudgementMarks();
   private final PageSetup page = new PageSetup();
   private int next;
@@ -83,6 +84,15 @@ public final class LedgerSheet {
     next += picture.rows() + 1;
   }
 
+  /**
+   * Draws a chart over rows that were left empty for it.
+   *
+   * @param row its first row, from 0; it takes {@link LineChart#ROWS}
+   */
+  public void chart(LineChart chart, int row) {
+    charts.put(row, chart);
+  }
+
   /** What follows begins on a new printed page. */
   public void pageBreak() {
     if (next > 0) {
@@ -144,6 +154,7 @@ public final class LedgerSheet {
     WrappedText.heights(cells.wrapped(), columns).forEach(cells::height);
     paragraphs.forEach(paragraph -> paragraph.spread(sheet, cells, styles, columns));
     pictures.forEach(picture -> picture.place(sheet, columns));
+    charts.forEach((row, chart) -> chart.place(sheet, row));
     judgements.mark(sheet);
     int lastRow = Math.max(cells.lastRow(), next - 1);
     int lastColumn = Math.max(cells.lastColumn(), 0);

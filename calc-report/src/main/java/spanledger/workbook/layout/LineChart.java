@@ -1,0 +1,130 @@
+package spanledger.workbook.layout;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.ClientAnchor;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.PresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
+import org.apache.poi.xddf.usermodel.chart.XDDFChartAxis;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/**
+ * A line through points whose numbers stand in cells, with one place marked by a thin line. Black
+ * on white, so that it can be read without colours.
+ *
+ * @param description what it shows, for those who cannot see it
+ * @param across what runs across
+ * @param up what runs up
+ * @param to where the axis across ends; it begins at 0
+ * @param xs cells of the places across, on the sheet of the chart
+ * @param ys cells of the heights, as many
+ * @param marked places and heights of the mark; empty for none
+ */
+public record LineChart(
+    String description,
+    String across,
+    String up,
+    double to,
+    CellRange xs,
+    CellRange ys,
+    List<CellRange> marked) {
+
+  /** How many rows of the sheet it takes. */
+  public static final int ROWS = 18;
+
+  private static final int LAST_COLUMN = 6;
+  private static final byte[] BLACK = {0, 0, 0};
+  private static final byte[] GREY = {(byte) 0xB4, (byte) 0xB4, (byte) 0xB4};
+  private static final double THICK = 1.75;
+  private static final double THIN = 0.5;
+
+  public LineChart {
+    marked = List.copyOf(marked);
+  }
+
+  /** Draws it on its sheet from a row on. */
+  void place(XSSFSheet sheet, int row) {
+    XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, row, LAST_COLUMN, row + ROWS);
+    anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
+    XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
+    chart
+        .getGraphicFrame()
+        .getCTGraphicalObjectFrame()
+        .getNvGraphicFramePr()
+        .getCNvPr()
+        .setDescr(description);
+    // The heading over the chart is its title.
+    chart.setAutoTitleDeleted(true);
+    XDDFValueAxis bottom = chart.createValueAxis(AxisPosition.BOTTOM);
+    bottom.setTitle(across);
+    XDDFValueAxis left = chart.createValueAxis(AxisPosition.LEFT);
+    left.setTitle(up);
+    left.setCrosses(AxisCrosses.MIN);
+    bottom.setCrosses(AxisCrosses.AUTO_ZERO);
+    bottom.setTickLabelPosition(AxisTickLabelPosition.LOW);
+    bottom.setMinimum(0);
+    bottom.setMaximum(to);
+    bottom.setNumberFormat("#,##0");
+    left.setNumberFormat("General");
+    grid(bottom);
+    grid(left);
+    XDDFScatterChartData data =
+        (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, bottom, left);
+    data.setStyle(ScatterStyle.LINE);
+    data.setVaryColors(false);
+    XDDFScatterChartData.Series line = add(data, sheet, xs, ys);
+    line.setTitle("influence line", null);
+    line.setSmooth(false);
+    line.setMarkerStyle(MarkerStyle.NONE);
+    line.setLineProperties(ink(BLACK, THICK));
+    if (!marked.isEmpty()) {
+      XDDFScatterChartData.Series worst = add(data, sheet, marked.get(0), marked.get(1));
+      worst.setTitle("worst place", null);
+      worst.setSmooth(false);
+      worst.setMarkerStyle(MarkerStyle.DIAMOND);
+      worst.setLineProperties(ink(BLACK, THIN));
+    }
+    chart.plot(data);
+  }
+
+  private static XDDFScatterChartData.Series add(
+      XDDFScatterChartData data, XSSFSheet sheet, CellRange xs, CellRange ys) {
+    return (XDDFScatterChartData.Series)
+        data.addSeries(
+            XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(xs)),
+            XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(ys)));
+  }
+
+  private static CellRangeAddress range(CellRange cells) {
+    return new CellRangeAddress(
+        cells.first().row(), cells.last().row(), cells.first().column(), cells.last().column());
+  }
+
+  private static XDDFLineProperties ink(byte[] colour, double width) {
+    XDDFLineProperties properties =
+        new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(colour)));
+    properties.setWidth(width);
+    return properties;
+  }
+
+  private static void grid(XDDFChartAxis axis) {
+    XDDFLineProperties lines = ink(GREY, THIN);
+    lines.setPresetDash(new XDDFPresetLineDash(PresetLineDash.SOLID));
+    axis.getOrAddMajorGridProperties().setLineProperties(lines);
+    axis.getOrAddShapeProperties().setLineProperties(ink(BLACK, THIN));
+  }
+}
