@@ -96,7 +96,7 @@ final class InfluenceOrdinates {
       }
       double worst = pick.worst() - marks[i];
       boolean here =
-          worst >= 0 && (worst < length || i == path.lanes().size() - 1 && worst <= length);
+          worst >= 0 && (worst < length || (i == path.lanes().size() - 1 && worst <= length));
       if (here) {
         along.removeIf(at -> Math.abs(at - worst) < NEAR);
         along.add(worst);

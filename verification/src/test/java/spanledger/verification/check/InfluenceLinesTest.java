@@ -37,7 +37,8 @@ class InfluenceLinesTest {
 
   @TestFactory
   Stream<DynamicNode> cases() throws IOException {
-    return CaseFile.tests("influence.json", 10, InfluenceLinesTest::values);
+    return CaseFile.tests(
+        InfluenceLinesTest.class, "influence.json", 10, InfluenceLinesTest::values);
   }
 
   private static Map<String, Double> values(String kind, JsonNode given) {
