@@ -6,6 +6,7 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedText;
 import spanledger.quantity.Dimension;
 
 /** Decodes springs with free play or with a range of stiffness, taken at one bound of the range. */
@@ -14,6 +15,7 @@ final class SpringDecoder {
   private final Reading reading;
   private final Values values;
   private final StiffnessBound bound;
+  private final TestedSpringDecoder tested;
 
   /**
    * @param bound the bound taken where a range is given
@@ -22,6 +24,7 @@ final class SpringDecoder {
     this.reading = reading;
     this.values = new Values(reading);
     this.bound = bound;
+    this.tested = new TestedSpringDecoder(reading, bound);
   }
 
   /**
@@ -40,7 +43,8 @@ final class SpringDecoder {
     Optional<Located> one = ranged ? Optional.empty() : fields.find("stiffness");
     Optional<Located> low = fields.find("lower");
     Optional<Located> high = fields.find("upper");
-    fields.requireText("source");
+    Optional<LocatedText> source = fields.requireText("source");
+    Optional<Located> tests = kind.equals("turnSpring") ? fields.find("tests") : Optional.empty();
     Optional<Double> slip =
         ranged
             ? Optional.of(0.0)
@@ -48,6 +52,9 @@ final class SpringDecoder {
                 .find("slip")
                 .map(s -> values.notNegative(s, turn ? Dimension.NONE : Dimension.LENGTH))
                 .orElse(Optional.of(0.0));
+    if (tests.isPresent()) {
+      return source.flatMap(text -> tested.decode(tests.get(), text.text()));
+    }
     Optional<Double> stiffness =
         one.isPresent()
             ? values.positive(one.get(), dimension)

@@ -1,0 +1,112 @@
+package spanledger.job;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import spanledger.frame.Restraint;
+import spanledger.frame.StiffnessBounds;
+import spanledger.job.reading.Reading;
+import spanledger.job.source.Located;
+import spanledger.job.source.Located.LocatedArray;
+import spanledger.job.source.Located.LocatedText;
+import spanledger.job.source.Quoted;
+import spanledger.joint.stiffness.MomentRotationCurve;
+import spanledger.joint.stiffness.TestedJoint;
+import spanledger.provenance.Source;
+import spanledger.tables.MomentCurveTables;
+import spanledger.tables.TableFormatException;
+
+/** Decodes springs of joints that are known from tests: a file of readings for each specimen. */
+final class TestedSpringDecoder {
+
+  private final Reading reading;
+  private final StiffnessBound bound;
+
+  TestedSpringDecoder(Reading reading, StiffnessBound bound) {
+    this.reading = reading;
+    this.bound = bound;
+  }
+
+  /**
+   * The spring, with the play that the tests show, at the bound taken.
+   *
+   * @param files the paths of the specimens
+   * @param source what the job says of them
+   */
+  Optional<Restraint> decode(Located files, String source) {
+    if (!(files instanceof LocatedArray list)) {
+      reading.gap(files.pointer());
+      return Optional.empty();
+    }
+    List<MomentRotationCurve> curves = new ArrayList<>();
+    Set<String> specimens = new HashSet<>();
+    for (Located file : list.elements()) {
+      if (!(file instanceof LocatedText text)) {
+        reading.gap(file.pointer());
+        continue;
+      }
+      Optional<MomentRotationCurve> curve = curve(text);
+      curve.ifPresent(curves::add);
+      if (curve.isPresent() && !specimens.add(curve.get().specimen())) {
+        reading.error(
+            text,
+            "specimen " + Quoted.text(curve.get().specimen()) + " for the second time",
+            "each specimen once",
+            "leave the file out, or give the specimen its own name in it");
+      }
+    }
+    if (curves.size() < list.elements().size() || specimens.size() < curves.size()) {
+      return Optional.empty();
+    }
+    try {
+      TestedJoint joint = TestedJoint.of(curves, OptionalDouble.empty(), Source.declared(source));
+      return Optional.of(
+          joint.restraint(
+              bound == StiffnessBound.LOWER
+                  ? StiffnessBounds.Bound.LOWER
+                  : StiffnessBounds.Bound.UPPER));
+    } catch (IllegalArgumentException tooFew) {
+      // The schema tells how many specimens there must be.
+      reading.gap(files.pointer());
+      return Optional.empty();
+    }
+  }
+
+  private Optional<MomentRotationCurve> curve(LocatedText file) {
+    try {
+      byte[] bytes = Files.readAllBytes(reading.directory().resolve(file.text()));
+      return Optional.of(MomentCurveTables.read(file.text(), new ByteArrayInputStream(bytes)));
+    } catch (TableFormatException e) {
+      for (String fault : String.valueOf(e.getMessage()).lines().toList()) {
+        reading.error(
+            file,
+            fault,
+            "rotations and moments of one specimen as docs/job-file.md describes them",
+            "correct the file, or leave the specimen out and say why in the report");
+      }
+    } catch (InvalidPathException e) {
+      refuse(file, Quoted.text(file.text()) + ", which is no path");
+    } catch (NoSuchFileException e) {
+      refuse(file, Quoted.text(file.text()) + ", which is no file");
+    } catch (IOException e) {
+      refuse(file, Quoted.text(file.text()) + ", which cannot be read");
+    }
+    return Optional.empty();
+  }
+
+  private void refuse(LocatedText file, String found) {
+    reading.error(
+        file,
+        found,
+        "the path of a test curve (CSV or JSON), from the directory of the job file",
+        "check the path");
+  }
+}
