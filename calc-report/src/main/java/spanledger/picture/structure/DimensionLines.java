@@ -78,6 +78,11 @@ final class DimensionLines {
     return runs;
   }
 
+  /** Whether all sizes between places are equal, so that a chain of them says their sum, too. */
+  static boolean saySum(List<Double> places) {
+    return runs(Sizes.distinct(places), MANY).size() == 1;
+  }
+
   private double x(double right) {
     return placing.left() + placing.scale() * right;
   }
@@ -118,7 +123,7 @@ final class DimensionLines {
       } else {
         // Too narrow: the size stands upright below the line.
         Spot below = new Spot(middle + SIZE * 0.36, at + 5);
-        turned(below, run.words(), width, room);
+        turned(below, run.words(), width);
       }
     }
   }
@@ -153,7 +158,7 @@ final class DimensionLines {
       if (width + GAP <= room) {
         words(new Spot(at - lift(run), middle), run.words(), -90, width);
       } else {
-        beside(new Spot(at - 5, middle + SIZE * 0.36), run.words(), width, room);
+        beside(new Spot(at - 5, middle + SIZE * 0.36), run.words(), width);
       }
     }
   }
@@ -204,20 +209,12 @@ final class DimensionLines {
     write(at, words, turn, Mark.Anchor.MIDDLE, box);
   }
 
-  private void turned(Spot at, String words, double width, double room) {
+  private void turned(Spot at, String words, double width) {
     Box box = Box.around(at.plus(-SIZE * 0.36, width / 2), SIZE * 0.9, width);
-    if (room < SIZE * 0.9) {
-      leftOut++;
-      return;
-    }
     write(at, words, -90, Mark.Anchor.END, box);
   }
 
-  private void beside(Spot at, String words, double width, double room) {
-    if (room < SIZE * 0.9) {
-      leftOut++;
-      return;
-    }
+  private void beside(Spot at, String words, double width) {
     write(at, words, 0, Mark.Anchor.END, Box.ofWords(at, width, SIZE * 0.9, Mark.Anchor.END));
   }
 

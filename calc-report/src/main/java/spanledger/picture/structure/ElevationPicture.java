@@ -167,7 +167,9 @@ final class ElevationPicture {
     if (two) {
       lines.level(chain, below + 22, below);
     }
-    lines.level(overall, below + (two ? 56 : 22), below);
+    if (!two || !DimensionLines.saySum(chain)) {
+      lines.level(overall, below + (two ? 56 : 22), below);
+    }
     List<Double> heights = Levels.all(subject);
     List<Double> total = List.of(extent.low(), extent.high());
     List<Double> upright = new ArrayList<>(heights);
@@ -181,13 +183,16 @@ final class ElevationPicture {
 
   private void marks(DimensionLines lines, Box box) {
     List<Double> floors = Levels.floors(subject.surfaces());
+    List<Double> feet =
+        Sizes.distinct(subject.frame().supports().stream().map(s -> s.node().place().z()).toList());
     for (double floor : floors) {
-      lines.levelMark(floor, box.right() + 22, "floor");
+      boolean stands = feet.stream().anyMatch(foot -> Math.abs(foot - floor) <= Sizes.SAME);
+      lines.levelMark(floor, box.right() + 22, stands ? "floor, feet" : "floor");
     }
-    for (double foot :
-        Sizes.distinct(
-            subject.frame().supports().stream().map(s -> s.node().place().z()).toList())) {
-      lines.levelMark(foot, box.right() + 22, "feet");
+    for (double foot : feet) {
+      if (floors.stream().noneMatch(floor -> Math.abs(foot - floor) <= Sizes.SAME)) {
+        lines.levelMark(foot, box.right() + 22, "feet");
+      }
     }
     double top =
         subject.frame().segments().stream()

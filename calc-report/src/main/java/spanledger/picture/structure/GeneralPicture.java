@@ -55,7 +55,11 @@ final class GeneralPicture {
 
   private Drawing draw() {
     scene(subject).draw(page.paper, page.labels, placing);
-    subject.frame().segments().forEach(s -> Symbols.joints(page.paper, s, placing));
+    boolean arms = false;
+    for (Segment segment : subject.frame().segments()) {
+      Symbols.joints(page.paper, segment, placing);
+      arms |= Symbols.arms(page.paper, segment, placing);
+    }
     Set<Symbols.Foot> feet = EnumSet.noneOf(Symbols.Foot.class);
     for (Support support : subject.frame().supports()) {
       Symbols.Foot foot = Symbols.Foot.of(support);
@@ -71,7 +75,7 @@ final class GeneralPicture {
     page.labels.keepFree(
         Box.around(new Spot(page.room().left() + 34, page.room().bottom() - 30), 76, 76));
     int left = names();
-    legend(feet);
+    legend(feet, arms);
     return page.finish(
         "All members as analysed, in parallel projection; floors are shaded and what lies behind them is pale."
             + " Names are those of the sheets and of results.json"
@@ -122,7 +126,7 @@ final class GeneralPicture {
     return first.plus(last).times(0.5);
   }
 
-  private void legend(Set<Symbols.Foot> feet) {
+  private void legend(Set<Symbols.Foot> feet, boolean arms) {
     page.legend.heading("Members");
     for (MemberRole role : MemberRole.values()) {
       if (subject.frame().members().stream().anyMatch(m -> m.role() == role)) {
@@ -148,6 +152,11 @@ final class GeneralPicture {
     if (sprung) {
       page.legend.sample(
           (paper, at) -> Symbols.joint(paper, at, false), "joint that turns against a spring");
+    }
+    if (arms) {
+      page.legend.sample(
+          (paper, at) -> Symbols.arm(paper, at.plus(-12, 0), at.plus(12, 0)),
+          "rigid arm from node to member");
     }
   }
 }

@@ -220,7 +220,7 @@ final class GuardrailPicture {
     DimensionLines lines = new DimensionLines(page, placing);
     lines.level(posts, floor + 30, floor + 6);
     List<Double> distinct = Sizes.distinct(posts);
-    if (distinct.size() > 2) {
+    if (distinct.size() > 2 && !DimensionLines.saySum(posts)) {
       lines.level(
           List.of(distinct.get(0), distinct.get(distinct.size() - 1)), floor + 56, floor + 6);
     }

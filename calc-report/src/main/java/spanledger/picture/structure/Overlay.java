@@ -38,6 +38,7 @@ final class Overlay {
     for (Segment segment : subject.frame().segments()) {
       page.paper.line(
           Trace.through(placing.spot(segment.from()), placing.spot(segment.to())), REST);
+      Symbols.arms(page.paper, segment, placing);
     }
     for (Support support : subject.frame().supports()) {
       Spot at = placing.spot(support.node().place());

@@ -17,6 +17,7 @@ import spanledger.picture.Trace;
 final class Symbols {
 
   private static final Pen LINE = Pen.full(Ink.BLACK, 0.9);
+  private static final Pen ARM = Pen.dashed(Ink.BLACK, 2, 2.0, 1.5);
   private static final double HALF = 5;
   private static final double JOINT = 2.1;
 
@@ -110,6 +111,25 @@ final class Symbols {
     if (turns(segment.end())) {
       joint(paper, to.towards(from, OFF_NODE / length), isPinned(segment.end()));
     }
+  }
+
+  /** The rigid arms between the ends of a segment and its nodes; whether there are any. */
+  static boolean arms(Drawing.Paper paper, Segment segment, Placing placing) {
+    boolean any = false;
+    if (segment.start().offset().norm() > 0) {
+      arm(paper, placing.spot(segment.first().place()), placing.spot(segment.from()));
+      any = true;
+    }
+    if (segment.end().offset().norm() > 0) {
+      arm(paper, placing.spot(segment.second().place()), placing.spot(segment.to()));
+      any = true;
+    }
+    return any;
+  }
+
+  /** A rigid arm. */
+  static void arm(Drawing.Paper paper, Spot node, Spot end) {
+    paper.line(Trace.through(node, end), ARM);
   }
 
   /** The three axes as they are looked at. */

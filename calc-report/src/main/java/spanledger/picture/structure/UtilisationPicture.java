@@ -139,7 +139,11 @@ final class UtilisationPicture {
     return "Each member by the worst of its strength, resistance, deflection and guardrail checks over"
         + " all combinations and places of moving loads: the verdicts of the sheet Summary; sway"
         + " counts only where it fails. Of members that are alike only the first is listed."
-        + (partly > 0 ? " " + partly + " members have a check that was NOT MADE: see Summary." : "")
+        + (partly == 0
+            ? ""
+            : partly == 1
+                ? " Of one member a check was NOT MADE: see Summary."
+                : " Of " + partly + " members a check was NOT MADE: see Summary.")
         + (listed.isEmpty() ? " Nothing was checked." : "");
   }
 

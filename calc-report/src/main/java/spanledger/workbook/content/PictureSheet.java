@@ -13,7 +13,7 @@ public final class PictureSheet {
   private static final int WIDTH = 114;
 
   /** Dots per unit: sharp enough when printed. */
-  private static final double DOTS = 1.5;
+  private static final double DOTS = 1.25;
 
   private PictureSheet() {}
 
