@@ -73,9 +73,9 @@ final class Findings {
   }
 
   /** A limit that is not of the rule set. */
-  void add(String check, String subject, double size, Figure limit) {
+  void add(String check, String subject, double size, Figure limit, boolean atMost) {
     all.add(
         new GeometryFinding(
-            check, subject, Optional.of(size), Optional.of(limit), true, Optional.empty(), ""));
+            check, subject, Optional.of(size), Optional.of(limit), atMost, Optional.empty(), ""));
   }
 }

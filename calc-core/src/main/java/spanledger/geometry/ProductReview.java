@@ -1,12 +1,15 @@
 package spanledger.geometry;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import spanledger.action.Figure;
 import spanledger.assembly.GeneratedFrame;
 import spanledger.assembly.Platform;
 import spanledger.assembly.ProductLimits;
 import spanledger.assembly.RailStretch;
+import spanledger.assembly.Side;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 
@@ -37,9 +40,38 @@ final class ProductReview {
         platform,
         new PlatformReview(platform, frame, findings).widest().map(RailStretch::length),
         limits.railSupport());
+    add("longest leg", platform, Optional.of(Collections.max(legs(platform))), limits.legMost());
+    add(
+        "shortest leg",
+        platform,
+        Optional.of(Collections.min(legs(platform))),
+        limits.legLeast(),
+        false);
+  }
+
+  /** The lengths of all legs from their ground to the floor. */
+  private static List<Double> legs(Platform platform) {
+    List<Double> legs = new ArrayList<>();
+    for (int line = 1; line <= platform.bays().size() + 1; line++) {
+      for (Side side : List.of(Side.NORTH, Side.SOUTH)) {
+        legs.add(
+            platform.floorHeight()
+                - platform.posts().ground().getOrDefault(side.words() + line, 0.0));
+      }
+    }
+    return legs;
   }
 
   private void add(String check, Platform platform, Optional<Double> size, Optional<Double> limit) {
+    add(check, platform, size, limit, true);
+  }
+
+  private void add(
+      String check,
+      Platform platform,
+      Optional<Double> size,
+      Optional<Double> limit,
+      boolean atMost) {
     if (size.isPresent() && limit.isPresent()) {
       findings.add(
           check,
@@ -52,7 +84,8 @@ final class ProductReview {
               limit.get(),
               Dimension.LENGTH,
               Source.declared(limits.source()),
-              ""));
+              ""),
+          atMost);
     }
   }
 }

@@ -15,6 +15,7 @@ import spanledger.assembly.Part;
 import spanledger.assembly.Platform;
 import spanledger.assembly.PlatformSite;
 import spanledger.assembly.Posts;
+import spanledger.assembly.Side;
 import spanledger.deck.Panel;
 import spanledger.frame.Restraint;
 import spanledger.frame.Vector;
@@ -22,6 +23,7 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedArray;
+import spanledger.overturning.Standing;
 
 /** Decodes the platforms of an assembly. */
 final class PlatformDecoder {
@@ -56,7 +58,7 @@ final class PlatformDecoder {
     Optional<Double> width = values.size(fields, "width");
     Optional<Double> height = values.size(fields, "floorHeight");
     Optional<List<Double>> bays = fields.require("bays").flatMap(b -> bays(b, length));
-    Optional<Posts> posts = fields.require("posts").flatMap(this::posts);
+    Optional<Posts> posts = fields.require("posts").flatMap(p -> posts(p, bays, width));
     Optional<EdgeBeams> edges = fields.require("edgeBeams").flatMap(this::edgeBeams);
     boolean hasEnds = fields.has("endBeams");
     Optional<Part> ends = hasEnds ? values.part(fields, "endBeams") : noEnds(fields);
@@ -148,16 +150,23 @@ final class PlatformDecoder {
     return Optional.of(all);
   }
 
-  private Optional<Posts> posts(Located value) {
-    return reading.fields("platformPosts", value).flatMap(this::posts);
+  private Optional<Posts> posts(
+      Located value, Optional<List<Double>> bays, Optional<Double> width) {
+    return reading.fields("platformPosts", value).flatMap(fields -> posts(fields, bays, width));
   }
 
-  private Optional<Posts> posts(Fields fields) {
+  private Optional<Posts> posts(
+      Fields fields, Optional<List<Double>> bays, Optional<Double> width) {
     Optional<Part> part = values.part(fields, "part");
     Optional<Boolean> through = values.flag(fields, "through", true);
     Optional<List<Restraint>> foot = fields.require("foot").flatMap(feet::decode);
+    Optional<Located> sloping = fields.find("groundSlope");
+    Optional<Standing.Ground> slope = sloping.flatMap(new SlopeDecoder(reading)::decode);
     Map<String, Double> ground = new HashMap<>();
-    boolean sound = true;
+    boolean sound = slope.isPresent() == sloping.isPresent();
+    if (slope.isPresent() && bays.isPresent() && width.isPresent()) {
+      ground.putAll(levels(slope.get(), bays.get(), width.get()));
+    }
     for (Located.Entry entry : fields.find("ground").map(reading::named).orElse(List.of())) {
       Optional<Double> level = values.place(entry.value());
       level.ifPresent(z -> ground.put(entry.key(), z));
@@ -166,6 +175,24 @@ final class PlatformDecoder {
     return part.isPresent() && through.isPresent() && foot.isPresent() && sound
         ? Optional.of(new Posts(part.get(), through.get(), foot.get(), ground))
         : Optional.empty();
+  }
+
+  /** How high a slope lies at each post above the platform's south-west corner. */
+  private static Map<String, Double> levels(
+      Standing.Ground slope, List<Double> bays, double width) {
+    Map<String, Double> levels = new HashMap<>();
+    double x = 0;
+    for (int line = 0; line <= bays.size(); line++) {
+      x += line == 0 ? 0 : bays.get(line - 1);
+      for (Side side : List.of(Side.NORTH, Side.SOUTH)) {
+        Vector place = new Vector(x, side == Side.NORTH ? width : 0, 0);
+        double level = -Math.tan(slope.slope()) * place.dot(slope.downhill());
+        if (level != 0) {
+          levels.put(side.words() + (line + 1), level);
+        }
+      }
+    }
+    return levels;
   }
 
   private Optional<EdgeBeams> edgeBeams(Located value) {

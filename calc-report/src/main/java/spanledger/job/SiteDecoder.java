@@ -69,12 +69,16 @@ final class SiteDecoder {
     Optional<Double> bearer = given(fields, "bearerFromEnd");
     Optional<Double> posts = given(fields, "postSpacing");
     Optional<Double> rails = given(fields, "railSupport");
+    Optional<Double> least = given(fields, "legLeast");
+    Optional<Double> most = given(fields, "legMost");
     String source = fields.findText("source");
     return isSound(fields, "bearerFromEnd", bearer)
             && isSound(fields, "postSpacing", posts)
             && isSound(fields, "railSupport", rails)
+            && isSound(fields, "legLeast", least)
+            && isSound(fields, "legMost", most)
             && !source.isEmpty()
-        ? Optional.of(new ProductLimits(bearer, posts, rails, source))
+        ? Optional.of(new ProductLimits(bearer, posts, rails, least, most, source))
         : Optional.empty();
   }
 

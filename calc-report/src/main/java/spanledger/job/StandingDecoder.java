@@ -27,9 +27,6 @@ import spanledger.robustness.RobustnessAnalysis;
 /** Decodes how the structure stands as a whole. */
 final class StandingDecoder {
 
-  /** Ground steeper than this, rad, is no ground to stand on. */
-  private static final double STEEPEST = Math.PI / 4;
-
   private final Reading reading;
   private final Values values;
   private final Names<Node> nodes;
@@ -63,7 +60,7 @@ final class StandingDecoder {
     Standing.Ground ground =
         fields
             .find("ground")
-            .flatMap(g -> needed(reading.fields("slopingGround", g).flatMap(this::ground)))
+            .flatMap(g -> needed(new SlopeDecoder(reading).decode(g)))
             .orElse(Standing.Ground.LEVEL);
     Map<String, Figure> factors = fields.find("factors").map(this::factors).orElse(Map.of());
     Optional<MemberPick> leftOut =
@@ -206,21 +203,6 @@ final class StandingDecoder {
       return Optional.empty();
     }
     return Optional.of(new Wind.Exposure(name, at.get(), area.get(), faces, false));
-  }
-
-  private Optional<Standing.Ground> ground(Fields fields) {
-    Optional<Located> written = fields.require("slope");
-    Optional<Double> slope = written.flatMap(s -> values.notNegative(s, Dimension.NONE));
-    Optional<Vector> falls = fields.require("falls").flatMap(new Directions(reading)::level);
-    if (slope.isPresent() && slope.get() > STEEPEST) {
-      reading.error(
-          written.get(),
-          written.get().words(),
-          "a slope of at most 45 deg",
-          "give the angle of the ground from level");
-      return Optional.empty();
-    }
-    return slope.flatMap(s -> falls.map(f -> new Standing.Ground(s, f)));
   }
 
   private Map<String, Figure> factors(Located given) {
