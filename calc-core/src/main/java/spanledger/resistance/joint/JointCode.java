@@ -125,6 +125,16 @@ public sealed interface JointCode permits En1999Joints, FactoredJoints {
   }
 
   /**
+   * Lips that a plate lies flat on, while the bolt is tightened: preload goes straight through
+   * them. Lips that no plate covers bend; give {@link #lips} the preload then.
+   *
+   * @param preload greatest preload of the bolt, N, for example step F_p_max of {@link Preload}
+   */
+  default JointCheck lipsWhileTightened(LipHold lip, Feed preload) {
+    return Lip.tightened(strengths(lip.metal()), lip, preload);
+  }
+
+  /**
    * A key or tooth in a slot.
    *
    * @param force on the key, N

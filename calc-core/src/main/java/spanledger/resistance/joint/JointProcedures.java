@@ -35,6 +35,7 @@ public final class JointProcedures {
           Slip.AS_NZS,
           Lip.IN_USE,
           Lip.ULTIMATE,
+          Lip.TIGHTENED,
           Head.WINGS,
           Head.TURNING,
           Key.PROCEDURE,

@@ -48,9 +48,11 @@ final class Lip {
 
   static final Procedure ULTIMATE = ultimate();
   static final Procedure IN_USE = inUse();
+  static final Procedure TIGHTENED = tightened();
 
   private static final CompiledProcedure ULTIMATE_COMPILED = ULTIMATE.compile();
   private static final CompiledProcedure IN_USE_COMPILED = IN_USE.compile();
+  private static final CompiledProcedure TIGHTENED_COMPILED = TIGHTENED.compile();
 
   private static final String TEST = "derived from plate theory and yield lines, confirm by test";
 
@@ -76,6 +78,22 @@ final class Lip {
         sizes(Working.of(IN_USE_COMPILED, lip.name()), lip, strengths).with("F_t", pull).run();
     return new JointCheck(
         working, List.of(new JointUse("η_le", "lip stays elastic in use", TEST, "F_t", "F_el")));
+  }
+
+  /** Preload goes straight through lips that a plate lies on: pressure, no bending. */
+  static JointCheck tightened(Working strengths, LipHold lip, Feed preload) {
+    Working working =
+        Working.of(TIGHTENED_COMPILED, lip.name())
+            .with("F_p_max", preload)
+            .given("n", of(lip, lip.lips(), "lips"))
+            .given("w", of(lip, lip.overlap(), "overlap"))
+            .given("b", of(lip, lip.headLength(), "length of the head"))
+            .from(strengths, "f_od", "f_od")
+            .run();
+    return new JointCheck(
+        working,
+        List.of(
+            new JointUse("η_lt", "lip under the head while tightened", TEST, "F_p_max", "F_p")));
   }
 
   private static Working.Feeding sizes(Working.Feeding run, LipHold lip, Working strengths) {
@@ -223,5 +241,23 @@ final class Lip {
         ratio,
         Dimension.NONE,
         Dimension.NONE);
+  }
+
+  private static Procedure tightened() {
+    Source pressure = JointSource.derived("Uniform pressure up to yielding");
+    JointSteps p = new JointSteps("lip-tightened", "Lips of a slot while the bolt is tightened");
+    Reference preload = p.force("F_p_max", "greatest preload of the bolt");
+    Reference lips = p.factor("n", "lips that share the preload");
+    Reference overlap = p.size("w", "overlap of head and lip");
+    Reference head = p.size("b", "length of the head along the slot");
+    Reference strength = p.strength("f_od", "design yield strength of the extrusion");
+    Reference pressed =
+        p.step(
+            "F_p",
+            "preload at which the lips yield under the head",
+            lips.times(head).times(overlap).times(strength),
+            pressure);
+    p.use("η_lt", "lip under the head while tightened", preload, pressed, pressure);
+    return p.build();
   }
 }

@@ -330,6 +330,10 @@ for head, t, reach, overlap, a1, a2 in [(16, 3, 6, 4, 500, 500), (16, 3, 6, 4, 0
           "a_2": (a2, "mm"), "f_od": (f, "MPa"), "τ_od": (tau, "MPa")},
          ("F_pl", (pl, "N")), ("F_v", (v, "N")), ("F_p", (2 * head * overlap * f, "N")), ("η_lbv", pull / pl + (pull / v) ** 4))
 
+case("lip while tightened", "pressure under the head", "lip-tightened", "Pressure on two rectangles, worked out apart",
+     {"F_p_max": (9, "kN"), "n": 2, "w": (4, "mm"), "b": (16, "mm"), "f_od": (145, "MPa")},
+     ("F_p", (2 * 4 * 16 * 145, "N")), ("η_lt", 9000 / 18560))
+
 # --- heads and keys
 case("head wings", "wings under the pull", "head", "Statics of two cantilevers, worked out apart",
      {"F_t": (6, "kN"), "b": (12, "mm"), "h": (5, "mm"), "w": (4, "mm"), "s": (8.5, "mm"), "k": (8, "mm"), "f_yb": (450, "MPa"),
