@@ -2,7 +2,6 @@ package spanledger.jointdesign;
 
 import java.util.ArrayList;
 import java.util.List;
-import spanledger.joint.JointFace;
 import spanledger.joint.sharing.SharedForces;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.member.Working;
@@ -10,7 +9,7 @@ import spanledger.resistance.member.Working;
 /**
  * A face of a joint under one set of forces.
  *
- * @param face the face
+ * @param name of the face
  * @param forces a run of {@link ForcesOnFace}
  * @param shared how they are shared, with the residual of equilibrium
  * @param shears the shear of each bolt
@@ -22,7 +21,7 @@ import spanledger.resistance.member.Working;
  * @param open what cannot be checked, and what to add
  */
 public record FaceRun(
-    JointFace face,
+    String name,
     Working forces,
     SharedForces shared,
     List<Working> shears,

@@ -3,7 +3,6 @@ package spanledger.jointdesign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import spanledger.joint.JointFace;
 import spanledger.joint.sharing.AlongSlotShare;
 import spanledger.joint.sharing.BoltPlace;
 import spanledger.joint.sharing.BoltShearShare;
@@ -46,10 +45,10 @@ final class FaceSharing {
    * @param where the joint and the face, in words, unique among joints
    * @param source where the description comes from
    */
-  FaceSharing(String where, JointFace face, Source source) {
+  FaceSharing(String where, JointGeometry geometry, Source source) {
     this.where = where;
     this.source = source;
-    geometry = FaceGeometry.of(face);
+    this.geometry = geometry;
   }
 
   /**
@@ -58,26 +57,55 @@ final class FaceSharing {
    * @throws spanledger.joint.sharing.UnresistedFaceException if nothing resists one of the forces
    */
   SharedForces share(Working forces) {
-    double force = 0;
-    double moment = 0;
-    for (String symbol : List.of("N", "V_y", "V_z")) {
-      force = Math.max(force, Math.abs(forces.value(symbol)));
-    }
-    for (String symbol : List.of("T", "M_y", "M_z")) {
-      moment = Math.max(moment, Math.abs(forces.value(symbol)));
-    }
-    double least = ROUNDING * Math.max(force, moment / reach());
-    double leastMoment = least * reach();
     return JointSharing.of(
         geometry,
-        new FaceForces(
-            whole(forces.value("N"), least),
-            whole(forces.value("V_y"), least),
-            whole(forces.value("V_z"), least),
-            whole(forces.value("T"), leastMoment),
-            whole(forces.value("M_y"), leastMoment),
-            whole(forces.value("M_z"), leastMoment)),
+        whole(forces(forces)),
         geometry.keys().isEmpty() ? KeySharing.BY_STIFFNESS : KeySharing.KEYS_CARRY_ACROSS);
+  }
+
+  /** Shares the force off the face and its moments alone; friction holds the rest. */
+  SharedForces shareOffFace(Working forces) {
+    FaceForces all = whole(forces(forces));
+    return JointSharing.of(
+        geometry, new FaceForces(all.axial(), 0, 0, 0, all.momentY(), all.momentZ()));
+  }
+
+  /** The forces on a face. */
+  static FaceForces forces(Working forces) {
+    return new FaceForces(
+        forces.value("N"),
+        forces.value("V_y"),
+        forces.value("V_z"),
+        forces.value("T"),
+        forces.value("M_y"),
+        forces.value("M_z"));
+  }
+
+  /** No movement. */
+  static FaceMovement still() {
+    return new FaceMovement(0, 0, 0, 0, 0, 0);
+  }
+
+  /** No forces. */
+  static FaceForces none() {
+    return new FaceForces(0, 0, 0, 0, 0, 0);
+  }
+
+  private FaceForces whole(FaceForces all) {
+    double force =
+        Math.max(Math.abs(all.axial()), Math.max(Math.abs(all.shearY()), Math.abs(all.shearZ())));
+    double moment =
+        Math.max(
+            Math.abs(all.torsion()), Math.max(Math.abs(all.momentY()), Math.abs(all.momentZ())));
+    double least = ROUNDING * Math.max(force, moment / reach());
+    double leastMoment = least * reach();
+    return new FaceForces(
+        whole(all.axial(), least),
+        whole(all.shearY(), least),
+        whole(all.shearZ(), least),
+        whole(all.torsion(), leastMoment),
+        whole(all.momentY(), leastMoment),
+        whole(all.momentZ(), leastMoment));
   }
 
   private double reach() {

@@ -8,6 +8,7 @@ import spanledger.joint.JointAxis;
 import spanledger.joint.JointFace;
 import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
+import spanledger.provenance.Source;
 import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.member.Effect;
 import spanledger.resistance.member.Working;
@@ -38,15 +39,7 @@ final class JointCalculation {
    * @throws spanledger.joint.sharing.UnresistedFaceException if nothing at a face resists a force
    */
   JointRun run(Instance instance, double[] forces) {
-    String name = end.name();
-    Working.Feeding feeding =
-        Working.of(END, name)
-            .given("s", end.start() ? 1 : -1, name + ", which end", joint.source());
-    for (int i = 0; i < FORCES.length; i++) {
-      String symbol = FORCES[i].symbol();
-      feeding.given(symbol, forces[i], name + ", " + symbol, JointFeeds.AT_END);
-    }
-    Working onJoint = feeding.run();
+    Working onJoint = onJoint(end, joint.source(), forces);
     List<FaceRun> faces = new ArrayList<>();
     for (JointFace face : joint.faces()) {
       faces.add(face(face, onJoint));
@@ -54,10 +47,22 @@ final class JointCalculation {
     return new JointRun(end, joint, instance, onJoint, faces);
   }
 
+  /** What a member end puts on its joint. */
+  static Working onJoint(JointEnd end, Source source, double[] forces) {
+    String name = end.name();
+    Working.Feeding feeding =
+        Working.of(END, name).given("s", end.start() ? 1 : -1, name + ", which end", source);
+    for (int i = 0; i < FORCES.length; i++) {
+      String symbol = FORCES[i].symbol();
+      feeding.given(symbol, forces[i], name + ", " + symbol, JointFeeds.AT_END);
+    }
+    return feeding.run();
+  }
+
   private FaceRun face(JointFace face, Working onJoint) {
     String where = end.name() + ", " + face.name();
     Working forces = onFace(face, onJoint, where);
-    FaceSharing sharing = new FaceSharing(where, face, joint.source());
+    FaceSharing sharing = new FaceSharing(where, FaceGeometry.of(face), joint.source());
     SharedForces shared = sharing.share(forces);
     List<Working> shears = sharing.shears(forces, shared.movement());
     List<Working> tensions = sharing.tensions(shared.movement());
@@ -66,7 +71,7 @@ final class JointCalculation {
     FaceChecks checks =
         new FaceChecks(code, face, where, joint.source()).all(forces, demands, keys);
     return new FaceRun(
-        face,
+        face.name(),
         forces,
         shared,
         shears,

@@ -1,27 +1,17 @@
 package spanledger.jointdesign;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import spanledger.envelope.Governing;
-import spanledger.envelope.Station;
+import java.util.Optional;
+import spanledger.analysis.FrameAnalysis;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.joint.BracketJoint;
-import spanledger.jointdesign.JointJudgement.OpenCheck;
 import spanledger.memberdesign.MemberForces;
-import spanledger.resistance.joint.JointCheck;
-import spanledger.resistance.joint.JointUse;
 
 /** Judges the described joints of a frame under the states that govern its members. */
 public final class JointJudge {
-
-  private static final int FORCES = 6;
 
   private final JointDesign design;
 
@@ -30,74 +20,29 @@ public final class JointJudge {
   }
 
   /**
-   * Judges every member end.
+   * Judges every member end and every foot.
    *
    * @param states the states that may govern a joint
    */
-  public JointJudgement judge(Frame frame, Collection<? extends MemberForces> states) {
-    List<JointFinding> findings = new ArrayList<>();
-    Set<OpenCheck> open = new LinkedHashSet<>();
+  public JointJudgement judge(FrameAnalysis analysis, Iterable<? extends MemberForces> states) {
+    Frame frame = analysis.frame();
+    WorstChecks worst = new WorstChecks();
     List<JointEnd> undescribed = new ArrayList<>();
     for (Member member : frame.members()) {
       for (boolean start : new boolean[] {true, false}) {
         JointEnd end = new JointEnd(member, start);
-        design
-            .joint(member, start)
-            .ifPresentOrElse(
-                joint -> findings.addAll(worst(frame, end, joint, states, open)),
-                () -> {
-                  if (isOpen(frame, end)) {
-                    undescribed.add(end);
-                  }
-                });
-      }
-    }
-    return new JointJudgement(design.code().title(), findings, List.copyOf(open), undescribed);
-  }
-
-  private Collection<JointFinding> worst(
-      Frame frame,
-      JointEnd end,
-      BracketJoint joint,
-      Collection<? extends MemberForces> states,
-      Set<OpenCheck> open) {
-    JointCalculation calculation = new JointCalculation(design.code(), end, joint);
-    Station station = end.station(frame);
-    Map<String, JointFinding> worst = new LinkedHashMap<>();
-    double[] forces = new double[FORCES];
-    for (MemberForces state : states) {
-      state.at(station, forces);
-      try {
-        JointRun run = calculation.run(state.instance(), forces);
-        for (FaceRun face : run.faces()) {
-          face.open().forEach(what -> open.add(new OpenCheck(end.name(), what)));
-          face.checks().forEach(check -> keepWorse(run, face, check, station, worst));
+        Optional<BracketJoint> joint = design.joint(member, start);
+        if (joint.isPresent()) {
+          JointCalculation calculation = new JointCalculation(design.code(), end, joint.get());
+          worst.over(end, end.station(frame), states, calculation::run);
+        } else if (isOpen(frame, end)) {
+          undescribed.add(end);
         }
-      } catch (IllegalArgumentException e) {
-        open.add(
-            new OpenCheck(end.name(), "under " + state.instance().words() + ": " + e.getMessage()));
-        break;
       }
     }
-    return worst.values();
-  }
-
-  private static void keepWorse(
-      JointRun run,
-      FaceRun face,
-      JointCheck check,
-      Station station,
-      Map<String, JointFinding> worst) {
-    for (JointUse use : check.uses()) {
-      double value = check.working().value(use.symbol());
-      String key = face.face().name() + "|" + use.words() + "|" + use.clause();
-      JointFinding known = worst.get(key);
-      if (known == null || !(value <= known.governing().value())) {
-        worst.put(
-            key,
-            new JointFinding(run, face, check, use, new Governing(run.instance(), station, value)));
-      }
-    }
+    List<AnchorDemand> anchors = new FootJudge(design, worst).judge(analysis, states);
+    return new JointJudgement(
+        design.code().title(), worst.findings(), worst.open(), undescribed, anchors);
   }
 
   /**

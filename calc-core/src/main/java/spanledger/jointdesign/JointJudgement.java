@@ -9,14 +9,21 @@ import java.util.List;
  * @param findings the worst of each check of each face of each joint
  * @param open checks of described joints that cannot be made
  * @param undescribed member ends that are joined to something, of which the job says nothing
+ * @param anchors the greatest tension and the greatest shear of an anchor of each foot that has
+ *     some
  */
 public record JointJudgement(
-    String title, List<JointFinding> findings, List<OpenCheck> open, List<JointEnd> undescribed) {
+    String title,
+    List<JointFinding> findings,
+    List<OpenCheck> open,
+    List<JointEnd> undescribed,
+    List<AnchorDemand> anchors) {
 
   public JointJudgement {
     findings = List.copyOf(findings);
     open = List.copyOf(open);
     undescribed = List.copyOf(undescribed);
+    anchors = List.copyOf(anchors);
   }
 
   /**

@@ -2,7 +2,7 @@ package spanledger.jointdesign;
 
 import java.util.List;
 import spanledger.envelope.Instance;
-import spanledger.joint.BracketJoint;
+import spanledger.joint.JointType;
 import spanledger.resistance.member.Working;
 
 /**
@@ -15,7 +15,7 @@ import spanledger.resistance.member.Working;
  * @param faces its faces
  */
 public record JointRun(
-    JointEnd end, BracketJoint joint, Instance instance, Working forces, List<FaceRun> faces) {
+    JointEnd end, JointType joint, Instance instance, Working forces, List<FaceRun> faces) {
 
   public JointRun {
     faces = List.copyOf(faces);

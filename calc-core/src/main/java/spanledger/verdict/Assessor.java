@@ -137,7 +137,7 @@ public final class Assessor {
             : List.of();
     Optional<MemberJudgement> members = design.map(how -> judgement(how, analysis, states));
     Optional<JointJudgement> jointed =
-        joints.map(how -> new JointJudge(how).judge(analysis.frame(), states));
+        joints.map(how -> new JointJudge(how).judge(analysis, states));
     Set<String> byCode = new HashSet<>();
     members.ifPresent(
         found -> found.uses().forEach(use -> byCode.add(use.member().member().name())));

@@ -2,7 +2,9 @@ package spanledger.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import spanledger.jointdesign.AnchorDemand;
 import spanledger.jointdesign.JointEnd;
 import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
@@ -24,7 +26,29 @@ final class JointVerdicts {
     for (JointJudgement.OpenCheck open : judgement.open()) {
       verdicts.add(Verdict.notChecked(CheckGroup.JOINTS, "joint", open.subject(), open.what()));
     }
+    for (int i = 0; i < judgement.anchors().size(); i++) {
+      verdicts.add(anchor(judgement.anchors().get(i), i % 2 == 0));
+    }
     return verdicts;
+  }
+
+  private static Verdict anchor(AnchorDemand demand, boolean tension) {
+    return new Verdict(
+        CheckGroup.SUPPORT,
+        tension ? "greatest tension of an anchor" : "greatest shear of an anchor",
+        demand.foot(),
+        Status.DEMAND,
+        tension ? demand.tension() : demand.shear(),
+        Double.NaN,
+        "N",
+        Optional.empty(),
+        Optional.of(demand.instance()),
+        String.format(
+            Locale.ROOT,
+            "%s, with %s %.0f N; the anchor is not designed here, its own approval governs",
+            demand.anchor(),
+            tension ? "shear" : "tension",
+            tension ? demand.shear() : demand.tension()));
   }
 
   /** The verdict on member ends of which the job says nothing; empty if there are none. */
@@ -52,7 +76,7 @@ final class JointVerdicts {
     double value = finding.governing().value();
     boolean known = !Double.isNaN(value);
     Working working = finding.check().working();
-    String face = finding.face().face().name();
+    String face = finding.face().name();
     String clause = finding.use().clause();
     return new Verdict(
         CheckGroup.JOINTS,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
+import spanledger.joint.BracketJoint;
 import spanledger.jointdesign.JointJudgement;
 
 /** What no part of the calculation covers yet; said with every result. */
@@ -37,7 +38,7 @@ final class NotCovered {
                   + " workbook"));
     }
     joints.flatMap(JointVerdicts::undescribed).ifPresent(verdicts::add);
-    verdicts.addAll(always());
+    verdicts.add(open("anchors and ground", ground(joints)));
     if (!withoutPanel.isEmpty()) {
       verdicts.add(
           open(
@@ -75,8 +76,18 @@ final class NotCovered {
     return verdicts;
   }
 
-  private static List<Verdict> always() {
-    return List.of(open("anchors and ground", "not checked; reactions are handed on"));
+  private static String ground(Optional<JointJudgement> joints) {
+    boolean feet =
+        joints
+            .map(
+                found ->
+                    found.findings().stream()
+                        .anyMatch(f -> !(f.run().joint() instanceof BracketJoint)))
+            .orElse(false);
+    return feet
+        ? "pressure and slip of the described feet are checked; anchors are not designed here, their"
+            + " forces are handed on, and so is what lies under the surface"
+        : "not checked; reactions are handed on";
   }
 
   private static Verdict open(String check, String why) {

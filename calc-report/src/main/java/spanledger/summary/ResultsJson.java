@@ -69,6 +69,19 @@ public final class ResultsJson {
               instance(node, cause);
               return node;
             }));
+    assessment
+        .joints()
+        .ifPresent(
+            found ->
+                root.set(
+                    "joints",
+                    JointJson.of(
+                        found,
+                        cause -> {
+                          ObjectNode node = NODES.objectNode();
+                          instance(node, cause);
+                          return node;
+                        })));
     ArrayNode verdicts = root.putArray("verdicts");
     assessment.verdicts().forEach(v -> verdicts.add(verdict(v)));
     try {

@@ -32,12 +32,17 @@ final class JointBalance {
   void write(LedgerSheet sheet, List<JointRun> runs) {
     for (JointRun run : runs) {
       for (FaceRun face : run.faces()) {
-        add(sheet, run, face, "N", "F_t", "", "F_x");
-        add(sheet, run, face, "V_y", "", "F_y", "");
-        add(sheet, run, face, "V_z", "", "F_z", "");
-        add(sheet, run, face, "T", "", "T_b", "");
-        add(sheet, run, face, "M_y", "M_yb", "", "M_yb");
-        add(sheet, run, face, "M_z", "M_zb", "", "M_zb");
+        if (!face.contacts().isEmpty()) {
+          add(sheet, run, face, "N", "F_t", "", "F_x");
+          add(sheet, run, face, "M_y", "M_yb", "", "M_yb");
+          add(sheet, run, face, "M_z", "M_zb", "", "M_zb");
+        }
+        // Without bolts, friction as a whole holds what acts in the face.
+        if (!face.shears().isEmpty()) {
+          add(sheet, run, face, "V_y", "", "F_y", "");
+          add(sheet, run, face, "V_z", "", "F_z", "");
+          add(sheet, run, face, "T", "", "T_b", "");
+        }
       }
     }
     sheet.add(

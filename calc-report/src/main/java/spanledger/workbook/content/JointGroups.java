@@ -35,7 +35,7 @@ final class JointGroups {
 
     /** The face and what is checked there. */
     String words() {
-      return finding.face().face().name() + ": " + finding.use().words();
+      return finding.face().name() + ": " + finding.use().words();
     }
   }
 
@@ -67,7 +67,7 @@ final class JointGroups {
       worst.merge(
           joint
               + "|"
-              + finding.face().face().name()
+              + finding.face().name()
               + "|"
               + finding.use().words()
               + "|"

@@ -207,7 +207,7 @@ final class JointSheets {
                     LedgerCell.solved(finding.governing().value()),
                     LedgerCell.judged(
                         finding.governing().value() <= 1 ? Outcome.PASS : Outcome.FAIL),
-                    LedgerCell.text(finding.face().face().name() + ": " + finding.use().words()),
+                    LedgerCell.text(finding.face().name() + ": " + finding.use().words()),
                     LedgerCell.text(finding.part()),
                     LedgerCell.text(finding.run().instance().words()))));
     sheet.add(

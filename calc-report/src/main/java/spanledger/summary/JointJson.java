@@ -1,0 +1,89 @@
+package spanledger.summary;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import spanledger.envelope.Instance;
+import spanledger.jointdesign.FaceRun;
+import spanledger.jointdesign.JointEnd;
+import spanledger.jointdesign.JointFinding;
+import spanledger.jointdesign.JointJudgement;
+import spanledger.resistance.member.Working;
+
+/**
+ * What a code found of the joints, for the results file: every member end under its worst check.
+ */
+final class JointJson {
+
+  private JointJson() {}
+
+  /**
+   * The section.
+   *
+   * @param instance how a combination is written
+   */
+  static ObjectNode of(JointJudgement judgement, Function<Instance, ObjectNode> instance) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("code", judgement.title());
+    Map<String, JointFinding> worst = new TreeMap<>();
+    for (JointFinding finding : judgement.findings()) {
+      worst.merge(
+          finding.run().end().name(),
+          finding,
+          (a, b) -> a.governing().value() >= b.governing().value() ? a : b);
+    }
+    ArrayNode ends = node.putArray("ends");
+    worst.values().forEach(finding -> ends.add(end(finding, instance)));
+    ArrayNode undescribed = node.putArray("withoutJoint");
+    judgement.undescribed().stream().map(JointEnd::name).forEach(undescribed::add);
+    return node;
+  }
+
+  private static ObjectNode end(JointFinding finding, Function<Instance, ObjectNode> instance) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("end", finding.run().end().name());
+    node.put("joint", finding.run().joint().name());
+    node.put("check", finding.face().name() + ": " + finding.use().words());
+    node.put("part", finding.part());
+    number(node, "utilisation", finding.governing().value());
+    node.set("loading", instance.apply(finding.run().instance()));
+    numbers(
+        node.putObject("forces"), finding.run().forces(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+    ArrayNode faces = node.putArray("faces");
+    finding.run().faces().forEach(face -> faces.add(face(face)));
+    return node;
+  }
+
+  private static ObjectNode face(FaceRun face) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("face", face.name());
+    numbers(node.putObject("forces"), face.forces(), "N", "V_y", "V_z", "T", "M_y", "M_z");
+    ArrayNode bolts = node.putArray("bolts");
+    for (int i = 0; i < face.demands().size(); i++) {
+      ObjectNode bolt = bolts.addObject();
+      numbers(bolt, face.shears().get(i), "y", "z", "F_y", "F_z");
+      numbers(bolt, face.demands().get(i), "F_v", "F_t");
+    }
+    ArrayNode keys = node.putArray("keys");
+    for (Working half : face.keys()) {
+      numbers(keys.addObject(), half, "y", "z", "B");
+    }
+    number(node, "residual", face.shared().residual());
+    return node;
+  }
+
+  private static void numbers(ObjectNode node, Working working, String... symbols) {
+    for (String symbol : symbols) {
+      number(node, symbol, working.value(symbol));
+    }
+  }
+
+  private static void number(ObjectNode node, String name, double value) {
+    if (Double.isFinite(value)) {
+      node.put(name, value);
+    }
+  }
+}

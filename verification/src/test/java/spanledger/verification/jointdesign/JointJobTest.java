@@ -1,0 +1,246 @@
+package spanledger.verification.jointdesign;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spanledger.action.ActionPlanner;
+import spanledger.analysis.FrameAnalysis;
+import spanledger.job.Job;
+import spanledger.job.JobReader;
+import spanledger.job.ReadJob;
+import spanledger.job.Tables;
+import spanledger.jointdesign.AnchorDemand;
+import spanledger.jointdesign.FaceRun;
+import spanledger.jointdesign.JointFinding;
+import spanledger.verdict.Assessment;
+import spanledger.verdict.Assessor;
+import spanledger.verdict.CheckGroup;
+import spanledger.verdict.Status;
+import spanledger.verdict.Verdict;
+
+/**
+ * A level cantilever from job file to verdict of its joint, against statics.
+ *
+ * <p>It is 1 m long, carries 1 kN at its tip, with the factor 1.35 of EN 1990, Table A1.2(B). Its
+ * own weight is taken from the section: a solid square of 50 mm has 2500 mm² and weighs 2.7e-6
+ * kg/mm³.
+ */
+class JointJobTest {
+
+  private static final double FACTOR = 1.35;
+  private static final double LENGTH = 1000;
+  private static final double TIP = 1000;
+
+  /** N per mm of the bar; g of EN 1991-1-1 is taken as 9.81 m/s². */
+  private static final double WEIGHT = 2500 * 2.7e-6 * 9.81;
+
+  private static final double SHEAR = FACTOR * (TIP + WEIGHT * LENGTH);
+  private static final double MOMENT = FACTOR * (TIP * LENGTH + WEIGHT * LENGTH * LENGTH / 2);
+
+  /** A relative tolerance: the acceleration of gravity may be 9.80665 m/s². */
+  private static final double CLOSE = 1e-3;
+
+  @TempDir Path folder;
+
+  /**
+   * A side plate 60 mm from the end: four bolts at the corners of a square of side 40 mm. Shear V,
+   * twist T = M - 60 V; with r² = 20² + 20², each bolt takes V/4 down and T r/(4 r²) square to its
+   * radius.
+   */
+  @Test
+  void aSidePlateSharesShearAndTwistAsABoltGroup() {
+    FaceRun face = face(assess(sidePlate(), "start", ""));
+
+    double twist = MOMENT - 60 * SHEAR;
+    double perArm = twist / (4 * 800);
+    double greatest = Math.hypot(perArm * 20, perArm * 20 + SHEAR / 4);
+
+    assertThat(face.demands())
+        .map(demand -> demand.value("F_v"))
+        .hasSize(4)
+        .satisfies(all -> assertThat(max(all)).isCloseTo(greatest, within(CLOSE * greatest)));
+  }
+
+  /**
+   * At the other end of a bar that is drawn the other way round, the same joint carries the same.
+   */
+  @Test
+  void theEndOfAMemberIsNoDifferentFromItsStart() {
+    List<Double> atStart = shears(assess(sidePlate(), "start", ""));
+    List<Double> atEnd = shears(assess(sidePlate(), "end", ""));
+
+    assertThat(max(atEnd)).isCloseTo(max(atStart), within(1e-9 * max(atStart)));
+  }
+
+  /**
+   * An end plate with bolts above and below: the couple of moment M is T z with z between the
+   * pulled bolts and the pressed edge. So T lies between M over the whole height from the upper
+   * bolts to the lower edge, and M over the height from the upper to the lower bolts.
+   */
+  @Test
+  void anEndPlatePullsItsUpperBoltsAgainstItsLowerEdge() {
+    FaceRun face = face(assess(endPlate(), "start", ""));
+
+    double pulled = face.demands().stream().mapToDouble(d -> d.value("F_t")).sum();
+
+    assertThat(pulled).isBetween(MOMENT / (60 + 40), MOMENT / 80);
+    assertThat(face.shared().residual()).isLessThan(1e-9);
+  }
+
+  /** One bolt cannot hold a twist about itself: never passed, and said why. */
+  @Test
+  void aForceThatNothingResistsIsNotChecked() {
+    Assessment found =
+        assess(
+            sidePlate()
+                .replace(
+                    "[\"-20 mm\", \"-20 mm\"], [\"20 mm\", \"-20 mm\"], "
+                        + "[\"20 mm\", \"20 mm\"], [\"-20 mm\", \"20 mm\"]",
+                    "[\"0 mm\", \"0 mm\"]"),
+            "start",
+            "");
+
+    assertThat(joints(found))
+        .singleElement()
+        .satisfies(
+            verdict -> {
+              assertThat(verdict.status()).isEqualTo(Status.NOT_CHECKED);
+              assertThat(verdict.remark()).contains("resists");
+            });
+  }
+
+  /**
+   * A post of 1 m with a level force at its top: two anchors 150 mm apart pull against the ground.
+   * The moment at the foot is M = F h; the pull lies between M over the distance from the pulled
+   * anchor to the far edge of the plate (175 mm), less the weight, and M over half of that
+   * distance.
+   */
+  @Test
+  void anchorsOfAFootArePulledByItsMoment() {
+    Assessment found = assess("", "start", "post");
+
+    AnchorDemand tension = found.joints().orElseThrow().anchors().get(0);
+    double moment = FACTOR * 300 * LENGTH;
+
+    assertThat(tension.tension()).isBetween(moment / 175 - SHEAR, moment / 87.5);
+    assertThat(found.verdicts())
+        .anyMatch(
+            v ->
+                v.status() == Status.DEMAND
+                    && v.check().equals("greatest tension of an anchor")
+                    && v.remark().contains("approval"));
+  }
+
+  private static List<Verdict> joints(Assessment found) {
+    return found.verdicts().stream().filter(v -> v.group() == CheckGroup.JOINTS).toList();
+  }
+
+  private static List<Double> shears(Assessment found) {
+    return face(found).demands().stream().map(d -> d.value("F_v")).toList();
+  }
+
+  private static double max(List<? extends Double> all) {
+    return all.stream().mapToDouble(v -> v).max().orElseThrow();
+  }
+
+  /** The face under the combination that shears a bolt most. */
+  private static FaceRun face(Assessment found) {
+    return found.joints().orElseThrow().findings().stream()
+        .filter(f -> f.use().words().equals("bolt in shear"))
+        .map(JointFinding::face)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String sidePlate() {
+    return """
+        {"name": "side", "normal": "-v", "origin": ["60 mm", "25 mm", "0 mm"],
+         "bolts": {"size": "M10", "grade": "A4-70", "head": "hexagon",
+           "places": [["-20 mm", "-20 mm"], ["20 mm", "-20 mm"], ["20 mm", "20 mm"], ["-20 mm", "20 mm"]]},
+         "plies": [{"name": "plate", "thickness": "8 mm", "material": "own", "hole": "11 mm",
+           "from": ["-50 mm", "-50 mm"], "to": ["50 mm", "50 mm"]}]}
+        """;
+  }
+
+  private static String endPlate() {
+    return """
+        {"name": "end", "normal": "u",
+         "bolts": {"size": "M10", "grade": "A4-70", "head": "hexagon",
+           "places": [["-25 mm", "-40 mm"], ["25 mm", "-40 mm"], ["25 mm", "40 mm"], ["-25 mm", "40 mm"]]},
+         "plies": [{"name": "plate", "thickness": "8 mm", "material": "own", "hole": "11 mm",
+           "from": ["-50 mm", "-60 mm"], "to": ["50 mm", "60 mm"]}]}
+        """;
+  }
+
+  /**
+   * @param face of the joint at the fixed end
+   * @param end which end of the bar that is
+   * @param post not empty for an upright post on a foot
+   */
+  private Assessment assess(String face, String end, String post) {
+    boolean start = end.equals("start");
+    boolean upright = !post.isEmpty();
+    String tip = upright ? "[\"0 mm\", \"0 mm\", \"1 m\"]" : "[\"1 m\", \"0 mm\", \"0 mm\"]";
+    String text =
+        """
+        {"formatVersion": 1,
+         "job": {"title": "cantilever", "reference": "J-1", "date": "2026-11-25"},
+         "rules": "en-iso-14122", "combinations": "en-1990",
+         "overrides": {"notional.sway": {"value": "1e-9", "source": "no sway in this test"}},
+         "sections": {"bar": {"shape": "solid-rectangle", "depth": "50 mm", "width": "50 mm"}},
+         "materials": {"own": {"proofStrength": "170 MPa", "ultimateStrength": "215 MPa",
+           "bucklingClass": "A", "youngsModulus": "70 GPa", "shearModulus": "27 GPa",
+           "density": "2700 kg/m3", "source": "test"}},
+         "nodes": {"held": ["0 mm", "0 mm", "0 mm"], "tip": %s},
+         "members": {"bar": {"role": "other", "nodes": %s, "section": "bar", "material": "own",
+           "start": "rigid", "end": "rigid"}},
+         "supports": {"wall": {"node": "held", "type": "fixed"}},
+         "userCases": {"load": {"category": "permanent", "loads": [
+           {"node": "tip", "force": [%s]}]}},
+         "jointDetails": {
+           "joint": {"kind": "bracket", "source": "test", "faces": [%s]},
+           "foot": {"kind": "base-plate", "lengthX": "200 mm", "lengthY": "100 mm",
+             "allowablePressure": "10 MPa", "anchors": [["-75 mm", "0 mm"], ["75 mm", "0 mm"]],
+             "source": "test"}},
+         "jointChecks": {"code": "en-1999-1-1", %s}}
+        """
+            .formatted(
+                tip,
+                start ? "[\"held\", \"tip\"]" : "[\"tip\", \"held\"]",
+                upright ? "\"300 N\", \"0 N\", \"-1000 N\"" : "\"0 N\", \"0 N\", \"-1000 N\"",
+                face.isEmpty() ? endPlate() : face,
+                upright
+                    ? "\"feet\": [{\"supports\": [\"wall\"], \"joint\": \"foot\"}]"
+                    : "\"joints\": [{\"members\": [\"bar\"], \"ends\": \""
+                        + end
+                        + "\", \"joint\": \"joint\"}]");
+    Path file = folder.resolve("joint.json");
+    try {
+      Files.writeString(file, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    ReadJob read = new JobReader(Tables.shipped()).read(file);
+    assertThat(read.problems()).isEmpty();
+    Job job = ((ReadJob.Accepted) read).job();
+    return new Assessor(job.rules(), job.rails(), job.placesPerSegment())
+        .withJoints(job.jointDesign())
+        .assess(
+            new FrameAnalysis(job.frame()),
+            ActionPlanner.plan(
+                job.frame(),
+                job.surfaces(),
+                job.rails(),
+                job.userCases(),
+                job.rules(),
+                job.combinations()),
+            job.combinations());
+  }
+}
