@@ -1,6 +1,10 @@
 package spanledger.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -17,7 +21,9 @@ import spanledger.action.RuleSet;
 import spanledger.job.MemberCodeChoice;
 import spanledger.job.Tables;
 import spanledger.resistance.member.CodeFigures;
+import spanledger.tables.Library;
 import spanledger.tables.NearMiss;
+import spanledger.tables.TableFormatException;
 
 /** Shows the rule sets, combination rules and member codes, figure by figure with sources. */
 @Command(
@@ -40,9 +46,15 @@ final class RulesCommand implements Runnable {
   @Option(
       names = "--compare",
       paramLabel = "ID",
-      arity = "2",
-      description = "Two rule sets to show side by side.")
+      arity = "2..*",
+      description = "Rule sets to show side by side, two or more.")
   private List<String> compared = new ArrayList<>();
+
+  @Option(
+      names = "--library",
+      paramLabel = "FILE",
+      description = "A data file of your own with a rule set; may be given several times.")
+  private List<Path> libraries = new ArrayList<>();
 
   @Option(names = "--json", description = "Print as JSON.")
   private boolean json;
@@ -52,7 +64,7 @@ final class RulesCommand implements Runnable {
 
   @Override
   public void run() {
-    Tables tables = Tables.shipped();
+    Tables tables = tables();
     PrintWriter out = spec.commandLine().getOut();
     if (!compared.isEmpty()) {
       List<RuleSet> sets = comparedSets(tables);
@@ -67,6 +79,20 @@ final class RulesCommand implements Runnable {
       out.print(one(tables, id));
     }
     out.flush();
+  }
+
+  private Tables tables() {
+    Tables tables = Tables.shipped();
+    for (Path library : libraries) {
+      try (InputStream content = Files.newInputStream(library)) {
+        tables = tables.with(Library.read(library.toString(), content));
+      } catch (TableFormatException e) {
+        throw wrong(String.valueOf(e.getMessage()));
+      } catch (IOException e) {
+        throw wrong("The library " + library + " cannot be read; check the path.");
+      }
+    }
+    return tables;
   }
 
   private String one(Tables tables, String name) {
@@ -96,7 +122,7 @@ final class RulesCommand implements Runnable {
 
   private List<RuleSet> comparedSets(Tables tables) {
     if (id != null) {
-      throw wrong("Give either one ID or --compare with two, not both.");
+      throw wrong("Give either one ID or --compare with several, not both.");
     }
     List<RuleSet> sets = new ArrayList<>();
     for (String name : compared) {

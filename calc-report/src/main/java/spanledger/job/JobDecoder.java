@@ -52,7 +52,7 @@ final class JobDecoder {
     fields.require("formatVersion");
     Optional<JobTitle> title = fields.require("job").flatMap(new TitleDecoder(reading)::decode);
     Tables known = new LibraryDecoder(reading).decode(fields.findList("libraries"), tables);
-    RulesDecoder rulesDecoder = new RulesDecoder(reading, tables);
+    RulesDecoder rulesDecoder = new RulesDecoder(reading, known);
     Optional<RuleSet> rules = fields.require("rules").flatMap(rulesDecoder::rules);
     Optional<CombinationSet> combinations =
         fields.require("combinations").flatMap(rulesDecoder::combinations);

@@ -36,10 +36,23 @@ final class LibraryDecoder {
     Tables tables = shipped;
     for (Located file : files) {
       for (Library library : libraries(file)) {
-        tables = tables.with(library);
+        tables = with(library, tables, file);
       }
     }
     return tables;
+  }
+
+  private Tables with(Library library, Tables tables, Located file) {
+    try {
+      return tables.with(library);
+    } catch (TableFormatException e) {
+      reading.error(
+          file,
+          String.valueOf(e.getMessage()),
+          "the id of a rule set that comes with the program, or in a library named before",
+          "correct \"inherits\", or the order of the libraries");
+      return tables;
+    }
   }
 
   private List<Library> libraries(Located file) {

@@ -52,13 +52,20 @@ public record Tables(
     this(alloys, rules, combinations, codes, Map.of(), BoltTable.EMPTY);
   }
 
-  /** These tables with what a library adds; of one name, the library's rows count. */
-  Tables with(Library library) {
+  /**
+   * These tables with what a library adds; of one name, the library's rows count.
+   *
+   * @throws spanledger.tables.TableFormatException if a rule set inherits from one that is not
+   *     there
+   */
+  public Tables with(Library library) {
+    Map<String, RuleSet> sets = new TreeMap<>(rules);
+    library.rules().forEach(own -> sets.put(own.id(), own.on(sets)));
     Map<String, CatalogueSection> all = new LinkedHashMap<>(sections);
     library.sections().forEach(section -> all.put(section.name(), section));
     return new Tables(
         alloys.replacing(library.alloys()),
-        rules,
+        sets,
         combinations,
         codes,
         all,

@@ -87,6 +87,47 @@ class CommandLineTest {
   }
 
   @Test
+  void aRuleSetOfOnesOwnIsComparedWithSeveral(@TempDir Path folder) throws IOException {
+    Path own =
+        Files.writeString(
+            folder.resolve("own.json"),
+            """
+            {"table": "rule-set", "id": "own", "title": "Own brief", "inherits": "as-1657", "figures": [
+              {"id": "floor.area", "words": "imposed load on floors", "value": "4 kN/m2",
+               "work": "brief", "place": "2.1", "confidence": "published"}]}
+            """);
+
+    int code =
+        run("rules", "--library", own.toString(), "--compare", "as-1657", "own", "osha-1910");
+
+    assertThat(code).isEqualTo(ExitCode.ALL_PASS);
+    assertThat(out.toString())
+        .containsSubsequence(
+            "own              Own brief (other figures: as-1657)",
+            "\nfloor.area  ",
+            "    as-1657    2.5 kN/m2",
+            "    own        4 kN/m2    brief, 2.1 (published)",
+            "    osha-1910  60 psf",
+            "\nfloor.point",
+            "    own        1.1 kN ");
+  }
+
+  @Test
+  void aRuleSetThatInheritsFromNothingKnownIsRefused(@TempDir Path folder) throws IOException {
+    Path own =
+        Files.writeString(
+            folder.resolve("own.json"),
+            """
+            {"table": "rule-set", "id": "own", "title": "Own brief", "inherits": "as-1675", "figures": [
+              {"id": "floor.area", "words": "imposed load on floors", "value": "4 kN/m2",
+               "work": "brief", "confidence": "published"}]}
+            """);
+
+    assertThat(run("rules", "--library", own.toString(), "own")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("Did you mean as-1657?").doesNotContain("Exception");
+  }
+
+  @Test
   void rulesAsJsonHoldValueAndUnit() throws IOException {
     assertThat(run("rules", "as-1657", "--json")).isEqualTo(ExitCode.ALL_PASS);
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spanledger.action.RuleSet;
 import spanledger.frame.Member;
 
 /** Data files beside a job. */
@@ -58,6 +59,35 @@ class LibraryTest {
 
     assertThat(beam.section().properties().area()).isCloseTo(600, within(1e-9));
     assertThat(beam.alloy().proofStrength()).isEqualTo(123);
+  }
+
+  /** An override of the job counts before the job's own rule set, that before what it inherits. */
+  @Test
+  void aRuleSetInheritsIsOverriddenAndUsed() throws IOException {
+    Files.writeString(
+        folder.resolve("brief.json"),
+        """
+        {"table": "rule-set", "id": "brief", "title": "Brief", "inherits": "as-1657", "figures": [
+          {"id": "floor.area", "words": "imposed load on floors", "value": "4 kN/m2", "work": "brief", "confidence": "published"},
+          {"id": "floor.point", "words": "load at any one place", "value": "2 kN", "work": "brief", "confidence": "published"}]}
+        """);
+    Path file = folder.resolve("job.json");
+    Files.writeString(
+        file,
+        Jobs.example("first-beam.json")
+            .replaceFirst(
+                "\"rules\": \"[^\"]*\",",
+                "\"rules\": \"brief\", \"libraries\": [\"brief.json\"],"
+                    + " \"overrides\": {\"floor.point\": {\"value\": \"3 kN\", \"source\": \"letter\"}},"));
+
+    ReadJob read = new JobReader(Tables.shipped()).read(file);
+
+    assertThat(read.problems()).isEmpty();
+    RuleSet rules = ((ReadJob.Accepted) read).job().rules();
+    assertThat(rules.id()).isEqualTo("brief");
+    assertThat(rules.figure(RuleSet.FLOOR_AREA).value()).isCloseTo(0.004, within(1e-12));
+    assertThat(rules.figure(RuleSet.FLOOR_POINT).value()).isCloseTo(3000, within(1e-9));
+    assertThat(rules.figure(RuleSet.GUARDRAIL_POINT).value()).isCloseTo(600, within(1e-9));
   }
 
   /**

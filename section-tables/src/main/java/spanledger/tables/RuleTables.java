@@ -128,6 +128,33 @@ public final class RuleTables {
         file.words("railDirections", DIRECTIONS).stream().distinct().toList());
   }
 
+  /** A rule set of a user's; all rows with faults are told at once. */
+  static OwnRules own(String name, TableObject file) {
+    file.allowOnly("table", "id", "title", "inherits", "railDirections", "figures", "rows");
+    Optional<String> inherits = file.optionalText("inherits");
+    Map<String, Figure> given = new TreeMap<>();
+    List<Figure> figures =
+        TableObject.readAll(
+            file.rows(file.has("rows") ? "rows" : "figures", "id"),
+            row -> {
+              Figure figure = figure(row);
+              if (given.put(figure.id(), figure) != null) {
+                throw row.fault("this figure is given twice.");
+              }
+              return figure;
+            });
+    boolean directed = inherits.isEmpty() || file.has("railDirections");
+    return new OwnRules(
+        name,
+        file.text("id"),
+        file.text("title"),
+        inherits,
+        directed
+            ? file.words("railDirections", DIRECTIONS).stream().distinct().toList()
+            : List.of(),
+        figures);
+  }
+
   private static Figure figure(TableObject row) {
     row.allowOnly("id", "words", "value", "work", "place", "confidence", "note");
     return FigureRow.read(row, row.word("id", DIMENSIONS));

@@ -10,9 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import spanledger.action.RuleSet;
 
 /** The data files shown in docs/how-to-add-data.md can be read as they stand. */
 class DocumentedExamplesTest {
@@ -33,6 +35,19 @@ class DocumentedExamplesTest {
   @Test
   void ruleSet() throws IOException {
     assertThat(RuleTables.read("example", example("\"railDirections\"")).figures()).hasSize(1);
+  }
+
+  @Test
+  void ruleSetThatInherits() throws IOException {
+    OwnRules own = Library.read("example", example("\"inherits\"")).rules().get(0);
+    RuleSet base = RuleTables.ruleSet("as-1657");
+    RuleSet whole = own.on(Map.of(base.id(), base));
+
+    assertThat(whole.id()).isEqualTo("our-brief");
+    assertThat(whole.figures()).hasSameSizeAs(base.figures());
+    assertThat(whole.figure(RuleSet.FLOOR_AREA).source().work()).isEqualTo("brief of the house");
+    assertThat(whole.find(RuleSet.FLOOR_POINT)).isEqualTo(base.find(RuleSet.FLOOR_POINT));
+    assertThat(whole.railDirections()).isEqualTo(base.railDirections());
   }
 
   @Test

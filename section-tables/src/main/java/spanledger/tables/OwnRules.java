@@ -1,0 +1,61 @@
+package spanledger.tables;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import spanledger.action.Figure;
+import spanledger.action.RailDirection;
+import spanledger.action.RuleSet;
+
+/**
+ * A rule set of a user's, which may take over the figures of another one.
+ *
+ * @param file what messages call its file
+ * @param id its short name
+ * @param title the standards or the brief it stands for
+ * @param inherits the id of the set whose figures hold where it gives none; empty if it stands
+ *     alone
+ * @param railDirections the directions of guardrail loads; those of the other set if empty
+ * @param figures its own figures
+ */
+public record OwnRules(
+    String file,
+    String id,
+    String title,
+    Optional<String> inherits,
+    List<RailDirection> railDirections,
+    List<Figure> figures) {
+  public OwnRules {
+    railDirections = List.copyOf(railDirections);
+    figures = List.copyOf(figures);
+  }
+
+  /**
+   * The whole set.
+   *
+   * @param known the sets that it may inherit from, by id
+   * @throws TableFormatException if the set that it inherits from is not among them
+   */
+  public RuleSet on(Map<String, RuleSet> known) {
+    Map<String, Figure> all = new TreeMap<>();
+    List<RailDirection> directions = railDirections;
+    String from = "";
+    if (inherits.isPresent()) {
+      RuleSet base = known.get(inherits.get());
+      if (base == null) {
+        throw new TableFormatException(
+            file
+                + ": \"inherits\" is \""
+                + inherits.get()
+                + "\", but no rule set has this id."
+                + TableObject.choices(inherits.get(), known.keySet()));
+      }
+      all.putAll(base.figures());
+      directions = directions.isEmpty() ? base.railDirections() : directions;
+      from = " (other figures: " + base.id() + ")";
+    }
+    figures.forEach(figure -> all.put(figure.id(), figure));
+    return new RuleSet(id, title + from, all, directions);
+  }
+}
