@@ -27,6 +27,9 @@ import spanledger.tables.TableFormatException;
 /** Decodes springs of joints that are known from tests: a file of readings for each specimen. */
 final class TestedSpringDecoder {
 
+  /** Of the greatest moment; judgement, no source. */
+  private static final double POOR_FIT = 0.05;
+
   private final Reading reading;
   private final StiffnessBound bound;
 
@@ -68,6 +71,7 @@ final class TestedSpringDecoder {
     }
     try {
       TestedJoint joint = TestedJoint.of(curves, OptionalDouble.empty(), Source.declared(source));
+      warnOfPoorFits(list, curves, joint);
       return Optional.of(
           joint.restraint(
               bound == StiffnessBound.LOWER
@@ -77,6 +81,25 @@ final class TestedSpringDecoder {
       // The schema tells how many specimens there must be.
       reading.gap(files.pointer());
       return Optional.empty();
+    }
+  }
+
+  /** What the lines miss is no scatter between specimens, and so in no characteristic value. */
+  private void warnOfPoorFits(
+      LocatedArray files, List<MomentRotationCurve> curves, TestedJoint joint) {
+    for (int i = 0; i < curves.size(); i++) {
+      double missed = joint.curves().get(i).scatter() / curves.get(i).greatestMoment();
+      if (missed > POOR_FIT) {
+        reading.warning(
+            files.elements().get(i),
+            "readings of specimen "
+                + Quoted.text(curves.get(i).specimen())
+                + " that three straight lines (play, stiffness, moment held) miss by "
+                + Math.round(100 * missed)
+                + " % of the greatest moment",
+            "readings close to such lines",
+            "look at the curve; declare bounds of your own with \"lower\" and \"upper\" if it is sound");
+      }
     }
   }
 
