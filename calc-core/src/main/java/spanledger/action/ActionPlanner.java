@@ -17,7 +17,7 @@ import spanledger.frame.Vector;
  * worse, and so is each imposed case that the user gives; point loads, line loads and trains on
  * floors act apart from it. Guardrail loads act one at a time, wind cases likewise, beside any bays
  * where the combination rule has imposed loads. Notional sway acts both ways along X and Y with
- * permanent and area loads.
+ * permanent and area loads, or, if the job asks for it, with all of them.
  */
 public final class ActionPlanner {
 
@@ -26,6 +26,7 @@ public final class ActionPlanner {
 
   private final RuleSet rules;
   private final CombinationSet combinationSet;
+  private final SwayScope scope;
   private final List<Surface> surfaces;
   private final List<Rail> topRails;
   private final List<Rail> middleRails;
@@ -40,14 +41,17 @@ public final class ActionPlanner {
   private final Map<String, Map<CategorisedCase, CategorisedCase>> sway = new LinkedHashMap<>();
   private final List<MovingLoad> floorPoints = new ArrayList<>();
   private final List<MovingLoad> railPoints = new ArrayList<>();
+  private final Map<String, List<MovingLoad>> swayed = new LinkedHashMap<>();
 
   private ActionPlanner(
       Frame frame,
       List<Surface> surfaces,
       List<Rail> rails,
       RuleSet rules,
-      CombinationSet combinationSet) {
+      CombinationSet combinationSet,
+      SwayScope scope) {
     this.frame = frame;
+    this.scope = scope;
     this.rules = rules;
     this.combinationSet = combinationSet;
     this.surfaces = surfaces;
@@ -86,7 +90,27 @@ public final class ActionPlanner {
       List<LoadTrain> trains,
       RuleSet rules,
       CombinationSet combinationSet) {
-    ActionPlanner planner = new ActionPlanner(frame, surfaces, rails, rules, combinationSet);
+    return plan(
+        frame, surfaces, rails, userCases, trains, rules, combinationSet, SwayScope.VERTICAL);
+  }
+
+  /**
+   * Plans the actions of a job with trains.
+   *
+   * @param scope with which combinations notional sway acts
+   * @throws IllegalArgumentException if a floor cannot be shared out to its members or the rule set
+   *     lacks a figure
+   */
+  public static Actions plan(
+      Frame frame,
+      List<Surface> surfaces,
+      List<Rail> rails,
+      List<UserCase> userCases,
+      List<LoadTrain> trains,
+      RuleSet rules,
+      CombinationSet combinationSet,
+      SwayScope scope) {
+    ActionPlanner planner = new ActionPlanner(frame, surfaces, rails, rules, combinationSet, scope);
     planner.makeCases(userCases);
     trains.forEach(train -> planner.floorPoints.add(planner.builder.train(train)));
     return planner.combine();
@@ -155,11 +179,50 @@ public final class ActionPlanner {
     List<CategorisedCase> vertical = new ArrayList<>(permanent);
     vertical.addAll(area);
     vertical.addAll(userImposed);
+    if (scope == SwayScope.EVERY) {
+      vertical.addAll(floorLines);
+      vertical.addAll(railLines);
+      vertical.addAll(wind);
+    }
     for (CategorisedCase one : vertical) {
       Vector level = LEVEL.getOrDefault(axis, Vector.ZERO);
-      along.put(one, builder.notional(one, level, axis));
+      CategorisedCase turned = builder.notional(one, level, axis);
+      if (scope == SwayScope.VERTICAL || !isEmpty(turned.loads())) {
+        along.put(one, turned);
+      }
     }
     sway.put(axis, along);
+  }
+
+  private static boolean isEmpty(LoadCase loads) {
+    return loads.segmentLoads().isEmpty() && loads.nodalLoads().isEmpty();
+  }
+
+  /** A way in which the frame is out of plumb. */
+  private record Way(String axis, int sign) {
+    String words() {
+      return "sway " + (sign > 0 ? "+" : "-") + axis;
+    }
+  }
+
+  private List<Way> ways() {
+    List<Way> ways = new ArrayList<>();
+    for (String axis : sway.keySet()) {
+      ways.add(new Way(axis, 1));
+      ways.add(new Way(axis, -1));
+    }
+    return ways;
+  }
+
+  /** A load with what sways along with it, way by way; empty if nothing weighs down in it. */
+  private List<MovingLoad> swayed(MovingLoad load) {
+    List<MovingLoad> each = new ArrayList<>();
+    for (Way way : ways()) {
+      Vector level = LEVEL.getOrDefault(way.axis(), Vector.ZERO).times(way.sign());
+      double fraction = rules.figure(RuleSet.NOTIONAL_SWAY).value();
+      load.swayed(way.words(), new NotionalSway(level, fraction)).ifPresent(each::add);
+    }
+    return each;
   }
 
   private Actions combine() {
@@ -172,7 +235,11 @@ public final class ActionPlanner {
     sway.values().forEach(along -> cases.addAll(along.values()));
     List<MovingLoad> moving = new ArrayList<>(floorPoints);
     moving.addAll(railPoints);
+    if (scope == SwayScope.EVERY) {
+      moving.forEach(load -> swayed.put(load.name(), swayed(load)));
+    }
     List<Combination> combinations = new ArrayList<>();
+    swayed.values().forEach(moving::addAll);
     for (CombinationTemplate template : combinationSet.templates()) {
       new TemplateExpansion(template, combinations).expand();
     }
@@ -194,7 +261,7 @@ public final class ActionPlanner {
         case NONE -> withSway(false);
         case FLOOR -> floor();
         case GUARDRAIL -> guardrail();
-        case WIND -> wind.forEach(one -> beside(one));
+        case WIND -> wind.forEach(one -> leading(one, true));
       }
     }
 
@@ -203,27 +270,46 @@ public final class ActionPlanner {
         withSway(true);
       }
       for (CategorisedCase line : floorLines) {
-        add(line.loads().name(), terms(with(line)), List.of(), Optional.empty());
+        leading(line, false);
       }
       for (MovingLoad load : floorPoints) {
-        moving(load, List.of(), ActionCategory.IMPOSED);
+        moving(load, false, ActionCategory.IMPOSED);
       }
     }
 
     private void guardrail() {
-      railLines.forEach(this::beside);
+      railLines.forEach(line -> leading(line, true));
       for (MovingLoad load : railPoints) {
-        moving(load, options(Optional.empty(), 1), ActionCategory.GUARDRAIL);
+        moving(load, true, ActionCategory.GUARDRAIL);
       }
     }
 
-    /** One case that leads, beside whatever imposed loads the rule allows. */
-    private void beside(CategorisedCase leading) {
-      add(
-          leading.loads().name(),
-          terms(with(leading)),
-          options(Optional.empty(), 1),
-          Optional.empty());
+    /** Whether the frame is out of plumb beside a load that leads. */
+    private boolean swaysBeside() {
+      return scope == SwayScope.EVERY
+          && !sway.isEmpty()
+          && template.limitState() != LimitState.SERVICEABILITY;
+    }
+
+    /** One case that leads, perhaps beside whatever imposed loads the rule allows. */
+    private void leading(CategorisedCase one, boolean imposed) {
+      if (!swaysBeside()) {
+        add(
+            one.loads().name(),
+            terms(with(one)),
+            imposed ? options(Optional.empty(), 1) : List.of(),
+            Optional.empty());
+        return;
+      }
+      for (Way way : ways()) {
+        List<Combination.Term> terms = terms(with(one));
+        with(one).forEach(c -> addSway(terms, c, way.axis(), way.sign()));
+        add(
+            one.loads().name() + ", " + way.words(),
+            terms,
+            imposed ? options(Optional.of(way.axis()), way.sign()) : List.of(),
+            Optional.empty());
+      }
     }
 
     private List<CategorisedCase> with(CategorisedCase one) {
@@ -232,13 +318,28 @@ public final class ActionPlanner {
       return acting;
     }
 
-    private void moving(
-        MovingLoad load, List<Combination.Option> options, ActionCategory category) {
-      add(
-          load.name(),
-          terms(permanent),
-          options,
-          Optional.of(new Combination.MovingTerm(load, category, 1)));
+    private void moving(MovingLoad load, boolean imposed, ActionCategory category) {
+      if (!swaysBeside()) {
+        add(
+            load.name(),
+            terms(permanent),
+            imposed ? options(Optional.empty(), 1) : List.of(),
+            Optional.of(new Combination.MovingTerm(load, category, 1)));
+        return;
+      }
+      List<MovingLoad> own = swayed.getOrDefault(load.name(), List.of());
+      List<Way> ways = ways();
+      for (int i = 0; i < ways.size(); i++) {
+        Way way = ways.get(i);
+        List<Combination.Term> terms = terms(permanent);
+        permanent.forEach(one -> addSway(terms, one, way.axis(), way.sign()));
+        MovingLoad moves = own.isEmpty() ? load : own.get(i);
+        add(
+            load.name() + ", " + way.words(),
+            terms,
+            imposed ? options(Optional.of(way.axis()), way.sign()) : List.of(),
+            Optional.of(new Combination.MovingTerm(moves, category, 1)));
+      }
     }
 
     private void withSway(boolean imposed) {
@@ -285,10 +386,6 @@ public final class ActionPlanner {
         }
       }
       return options;
-    }
-
-    private boolean isEmpty(LoadCase loads) {
-      return loads.segmentLoads().isEmpty() && loads.nodalLoads().isEmpty();
     }
 
     private List<Combination.Term> terms(List<CategorisedCase> acting) {

@@ -160,13 +160,7 @@ final class CaseBuilder {
    */
   CategorisedCase notional(CategorisedCase vertical, Vector level, String axis) {
     double fraction = rules.figure(RuleSet.NOTIONAL_SWAY).value();
-    List<SegmentLoad> loads = new ArrayList<>();
-    for (SegmentLoad load : vertical.loads().segmentLoads()) {
-      double share = -load.direction().z() * fraction;
-      if (load.axes() == LoadAxes.GLOBAL && share != 0) {
-        loads.add(turned(load, level, share));
-      }
-    }
+    List<SegmentLoad> loads = new NotionalSway(level, fraction).of(vertical.loads().segmentLoads());
     List<NodalLoad> nodal = new ArrayList<>();
     for (NodalLoad load : vertical.loads().nodalLoads()) {
       if (load.force().z() != 0) {
@@ -183,24 +177,6 @@ final class CaseBuilder {
         vertical.category(),
         "Notional level forces along " + axis + " for " + vertical.loads().name(),
         Optional.of(vertical.loads()));
-  }
-
-  private static SegmentLoad turned(SegmentLoad load, Vector level, double share) {
-    LoadOrigin origin = new LoadOrigin.Notional(share, load.origin());
-    if (load instanceof SegmentLoad.Point p) {
-      return new SegmentLoad.Point(
-          p.segment(), LoadAxes.GLOBAL, level, origin, p.force() * share, p.at());
-    }
-    SegmentLoad.Distributed d = (SegmentLoad.Distributed) load;
-    return new SegmentLoad.Distributed(
-        d.segment(),
-        LoadAxes.GLOBAL,
-        level,
-        origin,
-        d.intensityFrom() * share,
-        d.intensityTo() * share,
-        d.from(),
-        d.to());
   }
 
   private static CategorisedCase permanent(String name, List<SegmentLoad> loads, String words) {

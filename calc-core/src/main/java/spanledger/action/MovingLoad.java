@@ -1,6 +1,8 @@
 package spanledger.action;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A load that may stand anywhere along some paths, on one of them at a time.
@@ -9,11 +11,22 @@ import java.util.List;
  * @param figure the figure that gives the size of each force, N
  * @param footprint its parts
  * @param paths where it may stand
+ * @param sway the notional sway that it brings along, if any
  */
-public record MovingLoad(String name, Figure figure, Footprint footprint, List<LoadPath> paths) {
+public record MovingLoad(
+    String name,
+    Figure figure,
+    Footprint footprint,
+    List<LoadPath> paths,
+    Optional<NotionalSway> sway) {
 
   public MovingLoad {
     paths = List.copyOf(paths);
+  }
+
+  /** A load without notional sway. */
+  public MovingLoad(String name, Figure figure, Footprint footprint, List<LoadPath> paths) {
+    this(name, figure, footprint, paths, Optional.empty());
   }
 
   /** A single force. */
@@ -29,7 +42,25 @@ public record MovingLoad(String name, Figure figure, Footprint footprint, List<L
    * @return what it puts on the segments
    */
   public List<SegmentLoad> placed(LoadPath path, double at) {
-    return path.placed(footprint, at, figure.id(), figure.value());
+    List<SegmentLoad> placed = path.placed(footprint, at, figure.id(), figure.value());
+    if (sway.isEmpty()) {
+      return placed;
+    }
+    List<SegmentLoad> all = new ArrayList<>(placed);
+    all.addAll(sway.get().of(placed));
+    return all;
+  }
+
+  /** This with the notional sway of what weighs down in it; empty if nothing does. */
+  Optional<MovingLoad> swayed(String words, NotionalSway way) {
+    boolean down =
+        paths.stream()
+            .flatMap(path -> path.lanes().stream())
+            .anyMatch(lane -> lane.direction().z() < 0);
+    return down
+        ? Optional.of(
+            new MovingLoad(name + ", " + words, figure, footprint, paths, Optional.of(way)))
+        : Optional.empty();
   }
 
   /** The first place on a path, mm along it. */

@@ -99,7 +99,8 @@ final class JobCalculation implements JobRunner {
               job.userCases(),
               job.trains(),
               job.rules(),
-              job.combinations());
+              job.combinations(),
+              job.analysis().sway());
       analysis = new FrameAnalysis(job.frame());
     } catch (IllegalArgumentException e) {
       return refused(file, output, e);

@@ -3,6 +3,7 @@ package spanledger.job;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spanledger.action.SwayScope;
 import spanledger.behaviour.SecondOrder;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
@@ -23,6 +24,9 @@ final class AnalysisDecoder {
           "upper", List.of(StiffnessBound.UPPER),
           "both", List.of(StiffnessBound.LOWER, StiffnessBound.UPPER));
 
+  private static final Map<String, SwayScope> SWAY =
+      Map.of("vertical", SwayScope.VERTICAL, "every", SwayScope.EVERY);
+
   private final Reading reading;
   private final Values values;
 
@@ -41,8 +45,10 @@ final class AnalysisDecoder {
         fields.find("secondOrder").flatMap(word -> values.word(word, ORDERS));
     Optional<List<StiffnessBound>> bounds =
         fields.find("bounds").flatMap(word -> values.word(word, BOUNDS));
+    Optional<SwayScope> sway = fields.find("notionalSway").flatMap(word -> values.word(word, SWAY));
     return new AnalysisOptions(
         order.orElse(AnalysisOptions.USUAL.secondOrder()),
-        bounds.orElse(AnalysisOptions.USUAL.bounds()));
+        bounds.orElse(AnalysisOptions.USUAL.bounds()),
+        sway.orElse(AnalysisOptions.USUAL.sway()));
   }
 }

@@ -1,0 +1,44 @@
+package spanledger.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import spanledger.frame.Vector;
+
+/**
+ * Level forces that stand for a frame out of plumb.
+ *
+ * @param level their global direction, of length 1
+ * @param fraction level force per downward force
+ */
+record NotionalSway(Vector level, double fraction) {
+
+  /** The level loads that belong to loads given in global axes; others bring none. */
+  List<SegmentLoad> of(List<SegmentLoad> vertical) {
+    List<SegmentLoad> loads = new ArrayList<>();
+    for (SegmentLoad load : vertical) {
+      double share = -load.direction().z() * fraction;
+      if (load.axes() == LoadAxes.GLOBAL && share != 0) {
+        loads.add(turned(load, share));
+      }
+    }
+    return loads;
+  }
+
+  private SegmentLoad turned(SegmentLoad load, double share) {
+    LoadOrigin origin = new LoadOrigin.Notional(share, load.origin());
+    if (load instanceof SegmentLoad.Point p) {
+      return new SegmentLoad.Point(
+          p.segment(), LoadAxes.GLOBAL, level, origin, p.force() * share, p.at());
+    }
+    SegmentLoad.Distributed d = (SegmentLoad.Distributed) load;
+    return new SegmentLoad.Distributed(
+        d.segment(),
+        LoadAxes.GLOBAL,
+        level,
+        origin,
+        d.intensityFrom() * share,
+        d.intensityTo() * share,
+        d.from(),
+        d.to());
+  }
+}
