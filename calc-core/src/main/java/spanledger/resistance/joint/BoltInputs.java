@@ -1,5 +1,6 @@
 package spanledger.resistance.joint;
 
+import spanledger.provenance.Source;
 import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Figured;
 import spanledger.resistance.member.Working;
@@ -50,7 +51,7 @@ record BoltInputs(Bolt bolt) {
   }
 
   /** 1 or 0 as an input. */
-  static Feed yes(boolean is, String what, spanledger.provenance.Source source) {
+  static Feed yes(boolean is, String what, Source source) {
     return new Feed.Given(is ? 1 : 0, what, source);
   }
 }

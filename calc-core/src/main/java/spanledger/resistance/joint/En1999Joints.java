@@ -78,7 +78,12 @@ public record En1999Joints(CodeFigures figures) implements JointCode {
 
   @Override
   public JointCheck netSection(NetCut cut, Feed tension) {
-    return Leg.net(strengths(cut.metal()), cut, figures.figured(JointFigures.NET), tension);
+    return Leg.net(
+        strengths(cut.metal()),
+        cut,
+        figures.figured(JointFigures.NET),
+        "EN 1999-1-1, 6.2.3",
+        tension);
   }
 
   @Override

@@ -70,7 +70,11 @@ public sealed interface FactoredJoints extends JointCode permits AdmJoints, AsNz
   default JointCheck netSection(NetCut cut, Feed tension) {
     Source source = Source.derived("Whole net section; tempers without a notch factor");
     return Leg.net(
-        strengths(cut.metal()), cut, new Figured(1, "whole net section", source), tension);
+        strengths(cut.metal()),
+        cut,
+        new Figured(1, "whole net section", source),
+        adm() ? "Aluminum Design Manual, D.2" : "AS/NZS 1664.1, 3.4.1",
+        tension);
   }
 
   @Override

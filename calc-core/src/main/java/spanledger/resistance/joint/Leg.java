@@ -2,6 +2,7 @@ package spanledger.resistance.joint;
 
 import static spanledger.procedure.Formulas.max;
 import static spanledger.procedure.Formulas.number;
+import static spanledger.procedure.Formulas.sqrt;
 
 import java.util.List;
 import spanledger.procedure.CompiledProcedure;
@@ -44,7 +45,8 @@ final class Leg {
             new JointUse("η_lege", "leg stays elastic in use", "elastic bending", "σ_eq", "f_od")));
   }
 
-  static JointCheck net(Working strengths, NetCut cut, Figured netFactor, Feed tension) {
+  static JointCheck net(
+      Working strengths, NetCut cut, Figured netFactor, String clause, Feed tension) {
     Working working =
         Working.of(NET_COMPILED, cut.name())
             .with("N", tension)
@@ -57,8 +59,8 @@ final class Leg {
     return new JointCheck(
         working,
         List.of(
-            new JointUse("η_Ng", "plate in tension, whole section", "6.2.3", "N", "N_g"),
-            new JointUse("η_Nn", "plate in tension at holes", "6.2.3", "N", "N_n")));
+            new JointUse("η_Ng", "plate in tension, whole section", clause, "N", "N_g"),
+            new JointUse("η_Nn", "plate in tension at holes", clause, "N", "N_n")));
   }
 
   private static Working.Feeding run(
@@ -177,7 +179,7 @@ final class Leg {
         p.step(
             "σ_eq",
             "equivalent stress, as if both were at one place",
-            spanledger.procedure.Formulas.sqrt(normal.pow(2).plus(shear.pow(2).times(3))),
+            sqrt(normal.pow(2).plus(shear.pow(2).times(3))),
             elastic);
     p.step("η_lege", "leg stays elastic in use, use", equivalent.over(line.strength), elastic);
     return p.build();

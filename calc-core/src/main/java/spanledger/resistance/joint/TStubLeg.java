@@ -1,5 +1,6 @@
 package spanledger.resistance.joint;
 
+import static spanledger.procedure.Formulas.constant;
 import static spanledger.procedure.Formulas.max;
 import static spanledger.procedure.Formulas.min;
 import static spanledger.procedure.Formulas.pi;
@@ -126,9 +127,7 @@ final class TStubLeg {
         p.step(
             "Q",
             "prying force that the hinge at the root leaves",
-            max(
-                spanledger.procedure.Formulas.constant(0, Dimension.FORCE),
-                pull.times(m).minus(hinge2).over(n)),
+            max(constant(0, Dimension.FORCE), pull.times(m).minus(hinge2).over(n)),
             balance);
     p.step("F_t", "tension in the bolt with prying", pull.plus(prying), balance);
     p.use("η_T", "leg at a bolt in tension", pull, resistance, annex);
