@@ -65,7 +65,8 @@ final class DeflectionPicture {
     return page.finish(
         "Combination "
             + governed.words()
-            + ". The verdict's deflection is measured as the sheet Deflection says: of floor members from the line between their"
+            + ". The verdict's deflection is measured as the sheet Deflection says: of floor"
+            + " members from the line between their"
             + " ends, of rails and posts and for sway from where the place was.");
   }
 

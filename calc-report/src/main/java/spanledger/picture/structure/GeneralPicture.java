@@ -77,7 +77,8 @@ final class GeneralPicture {
     int left = names();
     legend(feet, arms);
     return page.finish(
-        "All members as analysed, in parallel projection; floors are shaded and what lies behind them is pale."
+        "All members as analysed, in parallel projection; floors are shaded and what lies behind"
+            + " them is pale."
             + " Names are those of the sheets and of results.json"
             + (left == 0
                 ? "."

@@ -170,7 +170,8 @@ final class GuardrailPicture {
       scaleWords = placing.words();
     }
     return page.finish(
-        "Seen from outside; sizes in mm between centre lines, heights over the floor, a toe-board at its middle. Scale "
+        "Seen from outside; sizes in mm between centre lines, heights over the floor, a toe-board"
+            + " at its middle. Scale "
             + scaleWords
             + " when printed on A4."
             + Plural.leftOut(leftOut));

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import spanledger.envelope.StrengthMeasure;
+import spanledger.frame.Frame;
 import spanledger.frame.Member;
-import spanledger.verdict.Assessment;
 import spanledger.verdict.CheckGroup;
 import spanledger.verdict.Status;
 import spanledger.verdict.Verdict;
@@ -21,13 +21,13 @@ import spanledger.verdict.Verdict;
  */
 record MemberUses(Map<String, Verdict> worst, Map<String, Integer> unchecked) {
 
-  static MemberUses of(Assessment assessment) {
+  static MemberUses of(Frame frame, List<Verdict> verdicts) {
     Map<String, Verdict> worst = new LinkedHashMap<>();
     Map<String, Integer> unchecked = new LinkedHashMap<>();
-    for (Member member : assessment.frame().members()) {
+    for (Member member : frame.members()) {
       unchecked.put(member.name(), 0);
     }
-    for (Verdict verdict : assessment.verdicts()) {
+    for (Verdict verdict : verdicts) {
       if (!unchecked.containsKey(verdict.subject())) {
         continue;
       }

@@ -84,8 +84,10 @@ final class ModePicture {
     page.legend.words("Combination " + behaviour.instance().words(), Ink.BLACK);
     page.legend.words(critical.mode().words(), Ink.BLACK);
     return page.finish(
-        "The frame would buckle elastically if all axial forces of this combination were multiplied by α_cr; of all combinations"
-            + " looked at, this one is nearest to it. Movements of nodes are those of the mode; between nodes members are drawn as bent"
+        "The frame would buckle elastically if all axial forces of this combination were"
+            + " multiplied by α_cr; of all combinations"
+            + " looked at, this one is nearest to it. Movements of nodes are those of the mode;"
+            + " between nodes members are drawn as bent"
             + " by them alone; which way a member bows is not said. See the sheet Stability.");
   }
 

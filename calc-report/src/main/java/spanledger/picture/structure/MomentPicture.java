@@ -122,7 +122,8 @@ final class MomentPicture {
     return page.finish(
         "Combination "
             + governed.words()
-            + ". Moments are drawn on the side that they stretch; arrows show where the moving load stands. From the same"
+            + ". Moments are drawn on the side that they stretch; arrows show where the moving"
+            + " load stands. From the same"
             + " solution as the sheets Cuts and Member strength.");
   }
 
@@ -223,7 +224,8 @@ final class MomentPicture {
       page.legend.words(
           "Scale: 1 kN·m is "
               + Sizes.mm(Math.rint(per / PER_KNM))
-              + " mm of the structure. Numbers are the greatest of a member, without sign; of equal ones only the first is written.",
+              + " mm of the structure. Numbers are the greatest of a member, without sign; of"
+              + " equal ones only the first is written.",
           Ink.BLACK);
     }
     page.legend.heading("Worst strength verdict");

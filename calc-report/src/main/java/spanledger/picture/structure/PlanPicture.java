@@ -11,7 +11,6 @@ import spanledger.assembly.Platform;
 import spanledger.assembly.RailStretch;
 import spanledger.frame.Member;
 import spanledger.frame.MemberRole;
-import spanledger.frame.Node;
 import spanledger.frame.Segment;
 import spanledger.frame.Vector;
 import spanledger.picture.Drawing;
@@ -27,7 +26,6 @@ final class PlanPicture {
   /** A floor's posts stand at most this far from its rim, mm. */
   private static final double BESIDE = 60;
 
-  private static final Pen DECK = Pen.full(new Ink(0x46808F), 1);
   private static final double POST = 8;
   private static final double RAIL_POST = 5.5;
 
@@ -89,9 +87,9 @@ final class PlanPicture {
     scene.draw(page.paper, page.labels, placing);
     List<Vector> posts = posts(page, placing, own);
     for (Surface floor : floors) {
-      deckArrow(page, placing, floor);
+      PlanMarks.deckArrow(page, placing, floor);
     }
-    flights.forEach(flight -> stairArrow(page, placing, flight));
+    flights.forEach(flight -> PlanMarks.stairArrow(page, placing, flight));
     gates(page, placing);
     DimensionLines lines = new DimensionLines(page, placing);
     dimensions(lines, placing.box(places), own, posts);
@@ -146,93 +144,13 @@ final class PlanPicture {
         double size = rail ? RAIL_POST : POST;
         Spot middle = placing.spot(at);
         page.paper.area(
-            square(middle, size / 2), rail ? Ink.WHITE : Ink.BLACK, Pen.full(Ink.BLACK, 1));
+            PlanMarks.square(middle, size / 2),
+            rail ? Ink.WHITE : Ink.BLACK,
+            Pen.full(Ink.BLACK, 1));
         page.labels.keepFree(Box.around(middle, size, size));
       }
     }
     return posts;
-  }
-
-  private static Trace square(Spot middle, double half) {
-    return Trace.around(
-        middle.plus(-half, -half),
-        middle.plus(half, -half),
-        middle.plus(half, half),
-        middle.plus(-half, half));
-  }
-
-  private static Vector middle(Surface surface) {
-    Vector sum = Vector.ZERO;
-    for (Node corner : surface.corners()) {
-      sum = sum.plus(corner.place());
-    }
-    return sum.times(1.0 / surface.corners().size());
-  }
-
-  /** A double arrow square to the members that carry the deck. */
-  private static void deckArrow(Page page, Placing placing, Surface floor) {
-    Member carrier = floor.carriedBy().get(0);
-    Vector along =
-        carrier
-            .nodes()
-            .get(carrier.nodes().size() - 1)
-            .place()
-            .minus(carrier.nodes().get(0).place())
-            .unit();
-    Vector span = new Vector(along.y(), -along.x(), 0);
-    // Beside the middle, where a bearer is likely to lie.
-    Spot middle = placing.spot(middle(floor)).plus(along.x() * 16, -along.y() * 16);
-    double half = 24;
-    Spot from = middle.plus(-span.x() * half, span.y() * half);
-    Spot to = middle.plus(span.x() * half, -span.y() * half);
-    page.paper.line(Trace.through(from, to), DECK);
-    head(page, from, to);
-    head(page, to, from);
-    page.labels.avoid(from, to);
-  }
-
-  private static void head(Page page, Spot from, Spot tip) {
-    double length = from.distance(tip);
-    double ux = (tip.x() - from.x()) / length;
-    double uy = (tip.y() - from.y()) / length;
-    Spot neck = tip.plus(-ux * 7, -uy * 7);
-    page.paper.area(
-        Trace.around(tip, neck.plus(-uy * 3, ux * 3), neck.plus(uy * 3, -ux * 3)), DECK.ink());
-  }
-
-  /** An arrow up a flight. */
-  private static void stairArrow(Page page, Placing placing, Surface flight) {
-    Vector low = Vector.ZERO;
-    Vector high = Vector.ZERO;
-    double middle = middle(flight).z();
-    int below = 0;
-    int above = 0;
-    for (Node corner : flight.corners()) {
-      if (corner.place().z() < middle) {
-        low = low.plus(corner.place());
-        below++;
-      } else {
-        high = high.plus(corner.place());
-        above++;
-      }
-    }
-    Spot from = placing.spot(low.times(1.0 / Math.max(below, 1)));
-    Spot to = placing.spot(high.times(1.0 / Math.max(above, 1)));
-    Spot tail = from.towards(to, 0.15);
-    Spot tip = from.towards(to, 0.9);
-    if (tail.distance(tip) < 12) {
-      return;
-    }
-    page.paper.line(Trace.through(tail, tip), Pen.full(Ink.BLACK, 1));
-    double length = tail.distance(tip);
-    double ux = (tip.x() - tail.x()) / length;
-    double uy = (tip.y() - tail.y()) / length;
-    Spot neck = tip.plus(-ux * 9, -uy * 9);
-    page.paper.line(
-        Trace.through(neck.plus(-uy * 5, ux * 5), tip, neck.plus(uy * 5, -ux * 5)),
-        Pen.full(Ink.BLACK, 1));
-    page.paper.area(Trace.circle(tail, 2.5), Ink.BLACK);
-    page.labels.near(tail.towards(tip, 0.3), "up", Page.SIZE, Ink.BLACK, false);
   }
 
   private void gates(Page page, Placing placing) {

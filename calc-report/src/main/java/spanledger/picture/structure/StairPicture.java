@@ -152,7 +152,8 @@ final class StairPicture {
         Page.SIZE,
         Ink.BLACK);
     return page.finish(
-        "Seen from the right of one who goes up; sizes in mm between centre lines, heights of rails over the line through the"
+        "Seen from the right of one who goes up; sizes in mm between centre lines, heights of"
+            + " rails over the line through the"
             + " nosings. Two rises and a going: "
             + Sizes.mm(steps[STEPS.slot("S")])
             + " mm. The last rise leads to the floor. Scale "

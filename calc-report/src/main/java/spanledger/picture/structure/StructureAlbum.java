@@ -39,7 +39,7 @@ public record StructureAlbum(Map<String, Drawing> pictures, Lettering lettering)
     album.putAll(ElevationPicture.all(subject));
     album.putAll(StairPicture.all(subject));
     album.putAll(GuardrailPicture.all(subject));
-    album.put("utilisation", UtilisationPicture.of(subject, assessment));
+    album.put("utilisation", UtilisationPicture.of(subject, assessment.verdicts()));
     MomentPicture.of(subject, assessment).ifPresent(d -> album.put("moments", d));
     DeflectionPicture.of(subject, assessment).ifPresent(d -> album.put("deflection", d));
     ModePicture.of(subject, assessment).ifPresent(d -> album.put("buckling", d));

@@ -12,7 +12,6 @@ import spanledger.picture.Ink;
 import spanledger.picture.Pen;
 import spanledger.picture.Spot;
 import spanledger.picture.Trace;
-import spanledger.verdict.Assessment;
 import spanledger.verdict.Status;
 import spanledger.verdict.Verdict;
 
@@ -29,15 +28,15 @@ final class UtilisationPicture {
   private final Placing placing;
   private final MemberUses uses;
 
-  private UtilisationPicture(Subject subject, Assessment assessment) {
+  private UtilisationPicture(Subject subject, List<Verdict> verdicts) {
     this.subject = subject;
-    uses = MemberUses.of(assessment);
+    uses = MemberUses.of(subject.frame(), verdicts);
     page = new Page(subject, "Utilisation of members", true);
     placing = Placing.filling(subject.general(), subject.places(), page.room(RIM));
   }
 
-  static Drawing of(Subject subject, Assessment assessment) {
-    return new UtilisationPicture(subject, assessment).draw();
+  static Drawing of(Subject subject, List<Verdict> verdicts) {
+    return new UtilisationPicture(subject, verdicts).draw();
   }
 
   /** The members with their bands; floors are left out, so that nothing is hidden. */
@@ -136,7 +135,8 @@ final class UtilisationPicture {
         uses.unchecked().entrySet().stream()
             .filter(e -> e.getValue() > 0 && uses.worst().containsKey(e.getKey()))
             .count();
-    return "Each member by the worst of its strength, resistance, deflection and guardrail checks over"
+    return "Each member by the worst of its strength, resistance, deflection and guardrail checks"
+        + " over"
         + " all combinations and places of moving loads: the verdicts of the sheet Summary; sway"
         + " counts only where it fails. Of members that are alike only the first is listed."
         + (partly == 0

@@ -190,6 +190,38 @@ class StructurePicturesTest {
         .orElseThrow();
   }
 
+  /** Whatever else it passes, a member that fails one check is drawn as failing. */
+  @Test
+  void aMemberThatFailsCannotBeMistaken() {
+    Verdict sound =
+        Beams.ASSESSMENT.verdicts().stream()
+            .filter(v -> v.subject().equals("beam-b") && v.unit().equals("mm"))
+            .findFirst()
+            .orElseThrow();
+    List<Verdict> verdicts = new ArrayList<>(Beams.ASSESSMENT.verdicts());
+    verdicts.add(
+        new Verdict(
+            sound.group(),
+            sound.check(),
+            "beam-b",
+            Status.FAILED,
+            30,
+            15,
+            "mm",
+            sound.governing(),
+            ""));
+    List<Bar> bars =
+        UtilisationPicture.scene(Beams.SUBJECT, MemberUses.of(Beams.JOB.frame(), verdicts)).bars();
+    List<String> words = Example.words(UtilisationPicture.of(Beams.SUBJECT, verdicts));
+
+    assertThat(bars)
+        .allSatisfy(
+            bar ->
+                assertThat(bar.style().equals(UseBand.FAILS.style()))
+                    .isEqualTo(bar.member().equals("beam-b")));
+    assertThat(words).contains("1: 2.00 FAILS", "over 1: FAILS (1)");
+  }
+
   /** The ends of the beams do not move, so the deflection from the chord is the movement down. */
   @Test
   void theMovementDrawnIsTheDeflectionJudged() {

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,6 +146,7 @@ class CheckTest {
         .contains("general.svg", "utilisation.svg", "notes.txt")
         .doesNotContain("of-an-earlier-run.svg")
         .noneMatch(name -> name.endsWith(".part"));
+    assertThat(picturesInWorkbook()).isEqualTo(files(pictures).size() - 1);
     String general = Files.readString(pictures.resolve("general.svg"));
     run("check", FIRST_BEAM, "--quiet", "--out", folder);
     assertThat(pictures.resolve("general.svg")).hasContent(general);
@@ -152,6 +154,14 @@ class CheckTest {
     run("check", FIRST_BEAM, "--quiet", "--no-pictures", "--out", folder);
 
     assertThat(files(pictures)).containsExactly("notes.txt");
+    assertThat(picturesInWorkbook()).isZero();
+  }
+
+  private int picturesInWorkbook() throws IOException {
+    try (XSSFWorkbook workbook =
+        new XSSFWorkbook(Files.newInputStream(folder.resolve("workbook.xlsx")))) {
+      return workbook.getSheet("Pictures") == null ? 0 : workbook.getAllPictures().size();
+    }
   }
 
   @ParameterizedTest
