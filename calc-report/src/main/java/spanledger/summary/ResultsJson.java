@@ -82,6 +82,7 @@ public final class ResultsJson {
                           instance(node, cause);
                           return node;
                         })));
+    assessment.whole().ifPresent(whole -> root.set("standing", StandingJson.of(whole)));
     ArrayNode verdicts = root.putArray("verdicts");
     assessment.verdicts().forEach(v -> verdicts.add(verdict(v)));
     try {

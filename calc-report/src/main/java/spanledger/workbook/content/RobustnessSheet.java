@@ -55,12 +55,11 @@ final class RobustnessSheet {
             + " frame without a brace is a frame of its own, and no formula here proves it. Leave the brace"
             + " out in the job to have its full proof.");
     List<List<LedgerCell>> rows = new ArrayList<>();
-    rows.add(row("none", 1, "", result.whole(), figures, sheet));
+    rows.add(row("none", "", result.whole(), figures, sheet));
     for (BraceLoss loss : result.losses()) {
       rows.add(
           row(
               loss.member().name(),
-              loss.alike().size(),
               String.join(", ", loss.alike()),
               loss.without(),
               figures,
@@ -72,16 +71,22 @@ final class RobustnessSheet {
                 "Frame without one member",
                 List.of(
                     Column.text("left out", 44),
-                    Column.number("of", "alike, this one the worst", Dimension.NONE).withWidth(8),
-                    Column.number("α_cr", "critical load factor, 100 if more", Dimension.NONE),
+                    Column.number(
+                        "α_cr",
+                        "critical load factor, 100 if more; found by search",
+                        Dimension.NONE),
                     Column.number(STANDS, "0 if there is no factor", Dimension.NONE),
                     Column.text("stands", 14),
-                    Column.number("u", "greatest level movement", Dimension.LENGTH),
-                    Column.number(USE, "greatest stress per design strength", Dimension.NONE),
+                    Column.number(
+                        "u", "greatest level movement, found by search", Dimension.LENGTH),
+                    Column.number(
+                        USE,
+                        "greatest stress per design strength, found by search",
+                        Dimension.NONE),
                     Column.text("stress", 14),
                     Column.text("in", 30),
                     Column.wrapped("how it buckles or falls", 44),
-                    Column.wrapped("alike", 60)),
+                    Column.wrapped("the worst of these, each left out in its turn", 60)),
                 rows));
     for (int i = 0; i < result.losses().size(); i++) {
       String name = result.losses().get(i).member().name();
@@ -95,18 +100,12 @@ final class RobustnessSheet {
   }
 
   private static List<LedgerCell> row(
-      String name,
-      int count,
-      String alike,
-      FrameState state,
-      FigureSheet figures,
-      LedgerSheet sheet) {
+      String name, String alike, FrameState state, FigureSheet figures, LedgerSheet sheet) {
     boolean falls = state.criticalFactor() <= 0;
     boolean open = Double.isNaN(state.use());
     NumberAt limit = figures.number(RuleSet.ROBUSTNESS_FACTOR);
     return List.of(
         LedgerCell.text(name),
-        LedgerCell.count(count),
         falls ? LedgerCell.blank() : LedgerCell.solved(state.criticalFactor()),
         falls
             ? LedgerCell.blank()
