@@ -1,6 +1,7 @@
 package spanledger.jointdesign;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import spanledger.joint.BoltHead;
 import spanledger.joint.BracketLeg;
@@ -83,23 +84,8 @@ final class BoltHold {
       SlotLips lips,
       Feed tension,
       List<JointCheck> into) {
-    double overlap = Math.min(lips.reach(), (head.width() - lips.opening()) / 2);
     Metal metal = Metal.of(lips.alloy());
-    into.add(
-        code.lips(
-            new LipHold(
-                name + " on lips",
-                metal,
-                lips.thickness(),
-                lips.reach(),
-                overlap,
-                head.length(),
-                beyond(index, true, head, lips),
-                beyond(index, false, head, lips),
-                2,
-                lips.source()),
-            JointState.ULTIMATE,
-            tension));
+    into.add(code.lips(lipHold(index, name, head, lips), JointState.ULTIMATE, tension));
     into.add(
         code.headWings(
             bolt,
@@ -107,12 +93,41 @@ final class BoltHold {
                 name + ", " + head.shape(),
                 metal,
                 head.length(),
-                overlap,
+                overlap(head, lips),
                 lips.opening(),
                 head.height(),
                 Math.min(bolt.size().diameter(), lips.opening()),
                 source),
             tension));
+  }
+
+  /**
+   * Checks the lips for the preload of tightening, which goes straight through them.
+   *
+   * @param preload the greatest
+   */
+  Optional<JointCheck> tightened(String name, Feed preload) {
+    return face.bolts().head() instanceof BoltHead.InSlot head && face.lips().isPresent()
+        ? Optional.of(code.lipsWhileTightened(lipHold(0, name, head, face.lips().get()), preload))
+        : Optional.empty();
+  }
+
+  private LipHold lipHold(int index, String name, BoltHead.InSlot head, SlotLips lips) {
+    return new LipHold(
+        name + " on lips",
+        Metal.of(lips.alloy()),
+        lips.thickness(),
+        lips.reach(),
+        overlap(head, lips),
+        head.length(),
+        beyond(index, true, head, lips),
+        beyond(index, false, head, lips),
+        2,
+        lips.source());
+  }
+
+  private static double overlap(BoltHead.InSlot head, SlotLips lips) {
+    return Math.min(lips.reach(), (head.width() - lips.opening()) / 2);
   }
 
   /**

@@ -57,6 +57,9 @@ final class FaceChecks {
     FaceSlip slip = new FaceSlip(code, face, bolt, where, source);
     slip.check(shears, mostPulled(demands));
     checks.addAll(slip.checks());
+    slip.greatestPreload()
+        .flatMap(preload -> hold.tightened(where + ", bolt while it is tightened", preload))
+        .ifPresent(checks::add);
     open.addAll(slip.open());
     return this;
   }

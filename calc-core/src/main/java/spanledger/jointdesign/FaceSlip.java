@@ -2,6 +2,7 @@ package spanledger.jointdesign;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spanledger.joint.FaceFriction;
 import spanledger.joint.JointFace;
 import spanledger.joint.SlotLips;
@@ -30,6 +31,7 @@ final class FaceSlip {
   private final Source source;
   private final List<JointCheck> checks = new ArrayList<>();
   private final List<String> open = new ArrayList<>();
+  private Optional<Feed> greatest = Optional.empty();
 
   FaceSlip(JointCode code, JointFace face, Bolt bolt, String where, Source source) {
     this.code = code;
@@ -76,10 +78,18 @@ final class FaceSlip {
     if (tightening instanceof Tightening.Torque torque) {
       JointCheck tightened = Preload.of(bolt, torque);
       checks.add(tightened);
+      greatest = Optional.of(tightened.feed("F_p_max"));
       return tightened.feed("F_p_min");
     }
     Tightening.Preload known = (Tightening.Preload) tightening;
+    greatest =
+        Optional.of(new Feed.Given(known.upper(), where + ", greatest preload", known.source()));
     return new Feed.Given(known.lower(), where + ", least preload", known.source());
+  }
+
+  /** The greatest preload of a bolt, if slip was checked. */
+  Optional<Feed> greatestPreload() {
+    return greatest;
   }
 
   List<JointCheck> checks() {

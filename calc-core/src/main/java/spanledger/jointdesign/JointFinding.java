@@ -3,6 +3,8 @@ package spanledger.jointdesign;
 import spanledger.envelope.Governing;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointUse;
+import spanledger.resistance.member.Feed;
+import spanledger.resistance.member.Working;
 
 /**
  * The worst of one check of one face of a joint.
@@ -19,5 +21,25 @@ public record JointFinding(
   /** The part that governs, for example {@code edge-north, start, post, bolt 2}. */
   public String part() {
     return check.working().label();
+  }
+
+  /** Whether the check hangs on loads; distances of holes and tightening do not. */
+  public boolean hangsOnLoads() {
+    return hangsOnLoads(check.working());
+  }
+
+  private static boolean hangsOnLoads(Working working) {
+    for (Feed feed : working.feeds()) {
+      boolean loaded =
+          feed instanceof Feed.Result result
+              ? hangsOnLoads(result.from())
+              : feed instanceof Feed.Given given
+                  && (given.source().equals(JointFeeds.AT_END)
+                      || given.source().equals(JointFeeds.SOLVED));
+      if (loaded) {
+        return true;
+      }
+    }
+    return false;
   }
 }

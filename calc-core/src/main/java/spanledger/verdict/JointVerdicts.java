@@ -8,7 +8,6 @@ import spanledger.jointdesign.AnchorDemand;
 import spanledger.jointdesign.JointEnd;
 import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
-import spanledger.resistance.member.Working;
 
 /** Says what a code found of the joints. */
 final class JointVerdicts {
@@ -72,10 +71,16 @@ final class JointVerdicts {
                 + "; describe them under jointDetails and jointChecks"));
   }
 
+  private static String remark(JointFinding finding, boolean known) {
+    if (!known) {
+      return "the check has no value here";
+    }
+    return "at " + finding.part() + (finding.hangsOnLoads() ? "" : ", whatever the loads");
+  }
+
   private static Verdict verdict(JointFinding finding) {
     double value = finding.governing().value();
     boolean known = !Double.isNaN(value);
-    Working working = finding.check().working();
     String face = finding.face().name();
     String clause = finding.use().clause();
     return new Verdict(
@@ -87,6 +92,6 @@ final class JointVerdicts {
         1,
         "",
         Optional.of(finding.governing()),
-        known ? "at " + working.label() : "the check has no value here");
+        remark(finding, known));
   }
 }

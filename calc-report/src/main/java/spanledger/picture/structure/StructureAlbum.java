@@ -6,6 +6,7 @@ import java.util.Map;
 import spanledger.job.Job;
 import spanledger.picture.Drawing;
 import spanledger.picture.Lettering;
+import spanledger.picture.joint.JointPicture;
 import spanledger.verdict.Assessment;
 
 /**
@@ -43,6 +44,7 @@ public record StructureAlbum(Map<String, Drawing> pictures, Lettering lettering)
     MomentPicture.of(subject, assessment).ifPresent(d -> album.put("moments", d));
     DeflectionPicture.of(subject, assessment).ifPresent(d -> album.put("deflection", d));
     ModePicture.of(subject, assessment).ifPresent(d -> album.put("buckling", d));
+    album.putAll(JointPicture.all(assessment, lettering));
     return new StructureAlbum(album, lettering);
   }
 }

@@ -92,11 +92,14 @@ final class JointGroups {
     return runs;
   }
 
-  /** The worst of each kind of joint. */
+  /** The worst of each kind of joint under load. */
   List<Shown> worst() {
     Map<String, Shown> worst = new LinkedHashMap<>();
     Comparator<Shown> byUse = Comparator.comparingDouble(s -> s.finding().governing().value());
     for (Shown one : shown) {
+      if (!one.finding().hangsOnLoads()) {
+        continue;
+      }
       worst.merge(one.joint(), one, (a, b) -> byUse.compare(a, b) >= 0 ? a : b);
     }
     return List.copyOf(worst.values());

@@ -1,0 +1,125 @@
+package spanledger.picture.joint;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import spanledger.joint.BracketJoint;
+import spanledger.jointdesign.FaceRun;
+import spanledger.jointdesign.JointFinding;
+import spanledger.jointdesign.JointJudgement;
+import spanledger.picture.Drawing;
+import spanledger.picture.Ink;
+import spanledger.picture.Lettering;
+import spanledger.picture.Mark;
+import spanledger.picture.Spot;
+import spanledger.verdict.Assessment;
+
+/**
+ * A kind of joint under the check that governs it: each face as seen from the member, with its
+ * plies, bolts, keys, and the forces of every bolt.
+ */
+public final class JointPicture {
+
+  private static final double WIDTH = 960;
+  private static final double HEIGHT = 600;
+  private static final double RIM = 30;
+  private static final double HEAD = 90;
+  private static final double SIZE = 13;
+
+  private JointPicture() {}
+
+  /** Every kind of bracketed joint that was judged, by short names. */
+  public static Map<String, Drawing> all(Assessment assessment, Lettering lettering) {
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    assessment
+        .joints()
+        .map(JointPicture::worst)
+        .orElse(Map.of())
+        .values()
+        .forEach(
+            finding -> drawings.put("joint-" + (drawings.size() + 1), draw(finding, lettering)));
+    return drawings;
+  }
+
+  private static Map<String, JointFinding> worst(JointJudgement judgement) {
+    Map<String, JointFinding> worst = new TreeMap<>();
+    for (JointFinding finding : judgement.findings()) {
+      if (finding.run().joint() instanceof BracketJoint && finding.hangsOnLoads()) {
+        worst.merge(
+            finding.run().joint().name(),
+            finding,
+            (a, b) -> a.governing().value() >= b.governing().value() ? a : b);
+      }
+    }
+    return worst;
+  }
+
+  private static Drawing draw(JointFinding finding, Lettering lettering) {
+    BracketJoint joint = (BracketJoint) finding.run().joint();
+    Drawing.Paper paper = new Drawing.Paper();
+    String title = written("Joint " + joint.name(), lettering);
+    String governs =
+        String.format(
+            Locale.ROOT,
+            "%s: %s, used to %.1f %%",
+            finding.face().name(),
+            finding.use().words(),
+            100 * finding.governing().value());
+    List<String> lines =
+        List.of(
+            title + ", at " + finding.run().end().name(),
+            "governs: " + governs,
+            "under " + finding.run().instance().words());
+    for (int i = 0; i < lines.size(); i++) {
+      paper.words(
+          new Spot(RIM, RIM + 1.5 * SIZE * i),
+          written(lines.get(i), lettering),
+          SIZE,
+          Mark.Anchor.START,
+          i == 0 ? Ink.BLACK : Ink.QUIET);
+    }
+    List<FaceRun> runs = finding.run().faces();
+    double box = (WIDTH - 2 * RIM) / runs.size();
+    double most = mostShear(runs);
+    for (int i = 0; i < runs.size(); i++) {
+      new FaceDrawing(
+              paper,
+              lettering,
+              new Spot(RIM + box * i, HEAD),
+              Math.min(box, 480),
+              HEIGHT - HEAD - RIM,
+              most)
+          .draw(joint.faces().get(i), runs.get(i));
+    }
+    return paper.finish(
+        WIDTH,
+        HEIGHT,
+        title,
+        title
+            + ": "
+            + runs.size()
+            + (runs.size() == 1 ? " face" : " faces")
+            + " seen from the member, with the shear and tension of every bolt; "
+            + written(governs, lettering));
+  }
+
+  private static double mostShear(List<FaceRun> runs) {
+    return runs.stream()
+        .flatMap(run -> run.demands().stream())
+        .mapToDouble(demand -> demand.value("F_v"))
+        .max()
+        .orElse(0);
+  }
+
+  /** Words as they are, or a question mark for each letter that the lettering does not have. */
+  static String written(String words, Lettering lettering) {
+    StringBuilder text = new StringBuilder();
+    words
+        .codePoints()
+        .mapToObj(Character::toString)
+        .forEach(letter -> text.append(lettering.canWrite(letter) ? letter : "?"));
+    return text.toString();
+  }
+}

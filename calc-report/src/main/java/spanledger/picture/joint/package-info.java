@@ -1,0 +1,5 @@
+/** Pictures of joints with the forces of their bolts. */
+@NullMarked
+package spanledger.picture.joint;
+
+import org.jspecify.annotations.NullMarked;
