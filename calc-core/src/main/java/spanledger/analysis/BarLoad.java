@@ -22,8 +22,12 @@ public record BarLoad(
   private static final CompiledProcedure SPREAD = BeamColumnLoad.DISTRIBUTED.compile();
   private static final CompiledProcedure POINT_CUT = BeamColumnCutLoad.POINT.compile();
   private static final CompiledProcedure SPREAD_CUT = BeamColumnCutLoad.DISTRIBUTED.compile();
+  private static final int POINT_CUT_MOMENT = POINT_CUT.slot("h");
+  private static final int SPREAD_CUT_MOMENT = SPREAD_CUT.slot("h");
   private static final CompiledProcedure POINT_BEFORE = LoadBefore.POINT.compile();
   private static final CompiledProcedure SPREAD_BEFORE = LoadBefore.DISTRIBUTED.compile();
+  private static final int POINT_BEFORE_LOAD = POINT_BEFORE.slot("g_0");
+  private static final int SPREAD_BEFORE_LOAD = SPREAD_BEFORE.slot("g_0");
   private static final int POINT_LENGTH = POINT.slot("L");
   private static final int POINT_FORCE = POINT.slot("κ");
   private static final int POINT_TURN = POINT.slot("t_1");
@@ -151,14 +155,14 @@ public record BarLoad(
     slots[next++] = length;
     slots[next] = reduced;
     procedure.evaluate(slots);
-    int moment = procedure.slot("h");
+    int moment = isPoint() ? POINT_CUT_MOMENT : SPREAD_CUT_MOMENT;
     into[at] += slots[moment];
     into[at + 1] += slots[moment + 1];
   }
 
   /** The part along x before a cut, N. */
   double alongBefore(double x) {
-    return before(x, x1, x2)[0];
+    return x1 == 0 && x2 == 0 ? 0 : before(x, x1, x2)[0];
   }
 
   /** The moment about a cut of the part before it, along y (1) or z (2), N·mm. */
@@ -191,7 +195,7 @@ public record BarLoad(
     }
     slots[next] = x;
     procedure.evaluate(slots);
-    int effect = procedure.slot("g_0");
+    int effect = isPoint() ? POINT_BEFORE_LOAD : SPREAD_BEFORE_LOAD;
     return new double[] {slots[effect], slots[effect + 1], slots[effect + 2]};
   }
 

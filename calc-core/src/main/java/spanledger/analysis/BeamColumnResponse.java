@@ -1,6 +1,7 @@
 package spanledger.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import spanledger.procedure.CompiledProcedure;
 
@@ -13,10 +14,10 @@ public final class BeamColumnResponse {
 
   private static final CompiledProcedure CUT = BeamColumnCut.PROCEDURE.compile();
   private static final int[] FROM_END = {0, 3, 4, 10, 5, 11};
-  private static final int[] END = slots("F_x1", "M_x1", "M_y1", "M_y2", "M_z1", "M_z2");
-  private static final int[] FORCES = slots("N", "V_y", "V_z", "T", "M_y", "M_z");
-  private static final int[] LOAD = slots("h_y", "h'_y", "h_z", "h'_z");
-  private static final int[] PRESSED = slots("κ_y", "κ_z", "β_y", "β_z");
+  private static final int[] END = slots(CUT, "F_x1", "M_x1", "M_y1", "M_y2", "M_z1", "M_z2");
+  private static final int[] FORCES = slots(CUT, "N", "V_y", "V_z", "T", "M_y", "M_z");
+  private static final int[] LOAD = slots(CUT, "h_y", "h'_y", "h_z", "h'_z");
+  private static final int[] PRESSED = slots(CUT, "κ_y", "κ_z", "β_y", "β_z");
   private static final int PLACE = CUT.slot("x");
   private static final int LENGTH = CUT.slot("L");
   private static final int ALONG = CUT.slot("g_0x");
@@ -32,8 +33,16 @@ public final class BeamColumnResponse {
   private static final int[] BENT_MOMENTS = {BENT.slot("M_y"), BENT.slot("M_z")};
   private static final int[] BENT_REST = {BENT.slot("d_y0"), BENT.slot("d_z0")};
   private static final String[] END_MOMENTS = {"M_y1", "M_y2", "M_z1", "M_z2"};
+  private static final int[] REST_END = slots(REST, END_MOMENTS);
+  private static final int[] BENT_END = slots(BENT, END_MOMENTS);
   private static final int[] FROM_END_MOMENTS = {4, 10, 5, 11};
   private static final String[] LOAD_MOMENTS = {"m_0y", "m_1y", "m_0z", "m_1z"};
+  private static final int[] REST_LOAD = slots(REST, LOAD_MOMENTS);
+  private static final int[] BENT_LOAD = slots(BENT, LOAD_MOMENTS);
+  private static final int REST_LENGTH = REST.slot("L");
+  private static final int BENT_LENGTH = BENT.slot("L");
+  private static final int BENT_FORCE = BENT.slot("N");
+  private static final int[] BENT_PRESSED = slots(BENT, "κ_y", "κ_z");
   private static final int[] FROM_LOAD_MOMENTS = {2, 3, 6, 7};
 
   private static final int PARTS = 8;
@@ -83,25 +92,21 @@ public final class BeamColumnResponse {
     }
     for (int i = 0; i < END_MOMENTS.length; i++) {
       double moment = endForces[FROM_END_MOMENTS[i]];
-      resting[REST.slot(END_MOMENTS[i])] = moment;
-      bent[BENT.slot(END_MOMENTS[i])] = moment;
-      resting[REST.slot(LOAD_MOMENTS[i])] = moments[FROM_LOAD_MOMENTS[i]];
-      bent[BENT.slot(LOAD_MOMENTS[i])] = moments[FROM_LOAD_MOMENTS[i]];
+      resting[REST_END[i]] = moment;
+      bent[BENT_END[i]] = moment;
+      resting[REST_LOAD[i]] = moments[FROM_LOAD_MOMENTS[i]];
+      bent[BENT_LOAD[i]] = moments[FROM_LOAD_MOMENTS[i]];
     }
-    resting[REST.slot("L")] = model.length();
+    resting[REST_LENGTH] = model.length();
     REST.evaluate(resting);
-    bent[BENT.slot("L")] = model.length();
-    bent[BENT.slot("N")] = bar.force();
-    bent[BENT.slot("κ_y")] = bar.reducedForce(0);
-    bent[BENT.slot("κ_z")] = bar.reducedForce(1);
+    bent[BENT_LENGTH] = model.length();
+    bent[BENT_FORCE] = bar.force();
+    bent[BENT_PRESSED[0]] = bar.reducedForce(0);
+    bent[BENT_PRESSED[1]] = bar.reducedForce(1);
   }
 
-  private static int[] slots(String... symbols) {
-    int[] slots = new int[symbols.length];
-    for (int i = 0; i < symbols.length; i++) {
-      slots[i] = CUT.slot(symbols[i]);
-    }
-    return slots;
+  private static int[] slots(CompiledProcedure procedure, String... symbols) {
+    return Arrays.stream(symbols).mapToInt(procedure::slot).toArray();
   }
 
   /** Whether loads act on the segment. */

@@ -107,6 +107,7 @@ public final class ResultsJson {
               node.put("mode", c.mode().words());
             });
     node.put("secondOrder", one.secondOrder().isPresent());
+    node.put("isResult", one.byState() && one.result().isPresent());
     one.failure().ifPresent(words -> node.put("failure", words));
     ArrayNode holds = node.putArray("holds");
     one.holds().stream()

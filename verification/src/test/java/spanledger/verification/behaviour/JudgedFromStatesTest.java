@@ -231,6 +231,32 @@ class JudgedFromStatesTest {
   }
 
   /**
+   * Given N = 15 kN, whose critical factor is 11.5 without and 8.5 with the factor 1.35, and a
+   * limit of 10: expected the closed form of the beam-column for strength, and first order for the
+   * deflection. Tolerance: the shear stiffness.
+   */
+  @Test
+  void statesAndSumsStandSideBySide() {
+    double force = 15_000;
+    double load = 2_000;
+    Assessment found = StateJob.assess(folder, beamColumn(load, force, "auto"));
+
+    double k2 = StateJob.PERMANENT * force / StateJob.RIGIDITY;
+    double u = 1000 * Math.sqrt(k2);
+    double moment =
+        load * 2000 / 4 * Math.tan(u) / u + StateJob.WEIGHT / k2 * (1 / Math.cos(u) - 1);
+    Percentage shear = Percentage.withPercentage(0.01);
+    assertThat(StateJob.verdict(found, "bending", "beam").demand() * StateJob.MODULUS)
+        .isCloseTo(StateJob.PERMANENT * moment, shear);
+    double sag = (load * 8e9 / 48 + 5 * StateJob.WEIGHT * 16e12 / 384) / StateJob.RIGIDITY;
+    assertThat(StateJob.verdict(found, "deflection", "beam").demand()).isCloseTo(sag, shear);
+    assertThat(found.behaviour().limit()).isEqualTo(10);
+    assertThat(found.behaviour().combinations())
+        .anyMatch(c -> c.byState())
+        .anyMatch(c -> !c.byState());
+  }
+
+  /**
    * A column beyond its critical load has no forces: it fails, and what is said by sums is named.
    */
   @Test
