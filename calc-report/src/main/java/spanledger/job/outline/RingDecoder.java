@@ -3,13 +3,13 @@ package spanledger.job.outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedArray;
 import spanledger.job.source.Located.LocatedObject;
 import spanledger.section.outline.ArcEdge;
-import spanledger.section.outline.Edge;
 import spanledger.section.outline.InvalidOutlineException;
 import spanledger.section.outline.OutlineFault;
 import spanledger.section.outline.Point;
@@ -156,16 +156,16 @@ final class RingDecoder {
 
   private Optional<Ring> circle(Fields fields) {
     Optional<Point> centre = fields.require("centre").flatMap(lengths::place);
-    Optional<Double> diameter = fields.require("diameter").flatMap(lengths::positive);
+    Optional<Double> diameter = fields.require("diameter").flatMap(this::width);
     return centre.isPresent() && diameter.isPresent()
-        ? Optional.of(Ring.circle(centre.get(), diameter.get() / 2))
+        ? sound(fields, () -> Ring.circle(centre.get(), diameter.get() / 2))
         : Optional.empty();
   }
 
   private Optional<Ring> roundedSlot(Fields fields) {
     Optional<Point> from = fields.require("from").flatMap(lengths::place);
     Optional<Point> to = fields.require("to").flatMap(lengths::place);
-    Optional<Double> width = fields.require("width").flatMap(lengths::positive);
+    Optional<Double> width = fields.require("width").flatMap(this::width);
     if (from.isEmpty() || to.isEmpty() || width.isEmpty()) {
       return Optional.empty();
     }
@@ -177,13 +177,25 @@ final class RingDecoder {
     Point[] at = {
       from.get().minus(side), to.get().minus(side), to.get().plus(side), from.get().plus(side)
     };
-    List<Edge> edges =
-        List.of(
-            new StraightEdge(at[0], at[1]),
-            new ArcEdge(at[1], at[2], 1),
-            new StraightEdge(at[2], at[3]),
-            new ArcEdge(at[3], at[0], 1));
-    return Optional.of(new Ring(edges));
+    return sound(
+        fields,
+        () ->
+            new Ring(
+                List.of(
+                    new StraightEdge(at[0], at[1]),
+                    new ArcEdge(at[1], at[2], 1),
+                    new StraightEdge(at[2], at[3]),
+                    new ArcEdge(at[3], at[0], 1))));
+  }
+
+  /** The ring, unless its sizes leave it no inside. */
+  private Optional<Ring> sound(Fields fields, Supplier<Ring> ring) {
+    try {
+      return Optional.of(ring.get());
+    } catch (InvalidOutlineException e) {
+      Faults.report(reading, fields.object(), e.faults().get(0));
+      return Optional.empty();
+    }
   }
 
   private Optional<Ring> rectangle(Fields fields) {
@@ -201,18 +213,29 @@ final class RingDecoder {
       return sameEnds(fields.object());
     }
     double r = fillet.get();
-    try {
-      return Optional.of(
-          new RoundedPolygon()
-              .corner(y0, z0, r)
-              .corner(y1, z0, r)
-              .corner(y1, z1, r)
-              .corner(y0, z1, r)
-              .close());
-    } catch (InvalidOutlineException e) {
-      Faults.report(reading, fields.object(), e.faults().get(0));
+    return sound(
+        fields,
+        () ->
+            new RoundedPolygon()
+                .corner(y0, z0, r)
+                .corner(y1, z0, r)
+                .corner(y1, z1, r)
+                .corner(y0, z1, r)
+                .close());
+  }
+
+  /** A width between round ends, mm. */
+  private Optional<Double> width(Located value) {
+    Optional<Double> width = lengths.positive(value);
+    if (width.isPresent() && width.get() < 2 * LEAST_RADIUS) {
+      reading.error(
+          value,
+          value.words() + " between round ends",
+          "at least " + 2 * LEAST_RADIUS + " mm",
+          "correct the number");
       return Optional.empty();
     }
+    return width;
   }
 
   /** A radius of a corner, mm; 0 for a sharp one. */
