@@ -21,6 +21,9 @@ final class RailPlanner {
   private final Map<Side, List<RailGap>> stairs;
   private final Problems.At at;
 
+  /** One missing part is told once, however many posts want it. */
+  private boolean partTold;
+
   /**
    * A planner.
    *
@@ -225,7 +228,8 @@ final class RailPlanner {
 
   private void requireMeans(Side side, double place) {
     String where = "a rail post at " + Problems.mm(place) + " of the " + side.words() + " side";
-    if (guardrail.railPost().isEmpty()) {
+    if (guardrail.railPost().isEmpty() && !partTold) {
+      partTold = true;
       at.add(
           where + ", and no part for it",
           "\"railPost\": the part of posts that stand on the floor alone",
