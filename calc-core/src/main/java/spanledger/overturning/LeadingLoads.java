@@ -90,9 +90,8 @@ final class LeadingLoads {
   }
 
   private void addImposed() {
-    double pressure = structure.rules().figure(RuleSet.FLOOR_AREA).value();
     for (Surface floor : structure.floors()) {
-      imposed.add(new FloorWeight(floor, pressure));
+      imposed.add(new FloorWeight(floor, structure.rules().figure(RuleSet.FLOOR_AREA).value()));
     }
     for (UserCase user : structure.userCases()) {
       if (user.category() == ActionCategory.IMPOSED || user.category() == ActionCategory.OTHER) {

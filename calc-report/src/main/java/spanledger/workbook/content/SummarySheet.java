@@ -306,11 +306,11 @@ final class SummarySheet {
     for (Verdict verdict : assessment.verdicts()) {
       boolean judged = verdict.status() == Status.PASSED || verdict.status() == Status.FAILED;
       if (verdict.group() == CheckGroup.WHOLE_STRUCTURE && judged) {
-        whole
-            .used(verdict.check(), verdict.subject())
-            .ifPresent(
-                used ->
-                    rows.add(judged(verdict.check(), verdict.subject(), used, verdict.remark())));
+        rows.add(
+            whole
+                .used(verdict.check(), verdict.subject())
+                .map(used -> judged(verdict.check(), verdict.subject(), used, verdict.remark()))
+                .orElseGet(() -> fallen(verdict)));
       }
     }
     if (!rows.isEmpty()) {
@@ -325,6 +325,16 @@ final class SummarySheet {
                   Column.wrapped("remark", 60)),
               rows));
     }
+  }
+
+  /** What falls has no utilisation. */
+  private static List<LedgerCell> fallen(Verdict verdict) {
+    return List.of(
+        LedgerCell.text(verdict.check()),
+        LedgerCell.text(verdict.subject()),
+        LedgerCell.blank(),
+        LedgerCell.judged(verdict.status() == Status.PASSED ? Outcome.PASS : Outcome.FAIL),
+        LedgerCell.text(verdict.remark()));
   }
 
   private static List<LedgerCell> frameRow(
