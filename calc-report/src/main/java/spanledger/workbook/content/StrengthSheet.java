@@ -44,6 +44,7 @@ final class StrengthSheet {
     sheet.title(
         "Member strength",
         "Elastic stresses at each cut that governs an effect. A utilisation above 1 fails.");
+    boolean oneTable = cuts.stream().map(source::internal).distinct().count() <= 1;
     CompiledProcedure elastic = ElasticStress.PROCEDURE.compile();
     stress =
         add(
@@ -52,7 +53,7 @@ final class StrengthSheet {
             cut ->
                 symbol ->
                     isForce(symbol)
-                        ? InputCell.inline(source.force(cut, symbol))
+                        ? force(source.force(cut, symbol), oneTable)
                         : InputCell.shown(sections.property(member(cut).section(), symbol)));
     CompiledProcedure utilisation = StressUtilisation.PROCEDURE.compile();
     use =
@@ -80,6 +81,11 @@ final class StrengthSheet {
       SectionSheet sections,
       FigureSheet figures) {
     return new StrengthSheet(workbook, cuts, source, sections, figures);
+  }
+
+  /** Forces of cuts from sums and from states stand in tables of their own; both are shown. */
+  private static InputCell force(NumberAt number, boolean oneTable) {
+    return oneTable ? InputCell.inline(number) : InputCell.shown(number);
   }
 
   private InputCell wallInput(Cut cut, String symbol, SectionSheet sections, FigureSheet figures) {
