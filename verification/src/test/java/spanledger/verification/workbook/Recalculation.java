@@ -26,6 +26,8 @@ final class Recalculation {
       Pattern.compile("(?:'([^']+)'|([A-Za-z]+))!\\$?([A-Z]+)\\$?([0-9]+)");
   private static final String BALANCE = "Balance";
   private static final String SUMMARY = "Summary";
+  private static final String INFLUENCE = "Influence proof";
+  private static final Set<String> UNITS = Set.of("mm", "N", "N·mm");
 
   private final Book ours;
   private final Book theirs;
@@ -97,11 +99,32 @@ final class Recalculation {
         scales.merge(cell.column(), Math.abs(cell.number()), Math::max);
       }
     }
+    if (table.get(0).sheet().equals(INFLUENCE)) {
+      shareScales(table, scales);
+    }
     for (BookCell cell : table) {
       if (cell.isFormula()) {
         compare(cell, scale(cell, scales.getOrDefault(cell.column(), 0.0)));
       }
     }
+  }
+
+  /**
+   * A frame that is moved for an influence line moves in one plane for the most part. Across it
+   * deflections are differences of movements that cancel, so they are measured by the deflections
+   * in the plane: by the greatest number of the table in the same unit.
+   */
+  private static void shareScales(List<BookCell> table, Map<Integer, Double> scales) {
+    Map<Integer, String> units = new HashMap<>();
+    for (BookCell cell : table) {
+      if (UNITS.contains(cell.text())) {
+        units.putIfAbsent(cell.column(), cell.text());
+      }
+    }
+    Map<String, Double> byUnit = new HashMap<>();
+    units.forEach(
+        (column, unit) -> byUnit.merge(unit, scales.getOrDefault(column, 0.0), Math::max));
+    units.forEach((column, unit) -> scales.put(column, byUnit.getOrDefault(unit, 0.0)));
   }
 
   /** The size that differences of a number near zero are measured by. */
