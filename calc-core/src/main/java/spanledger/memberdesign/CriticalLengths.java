@@ -105,9 +105,10 @@ public final class CriticalLengths implements FrameBucklingLengths {
   }
 
   /**
-   * Searches the states of a first-order analysis, all joints and supports bearing.
+   * Searches with all joints and supports bearing, also where a foot lifts or a tie slackens in one
+   * of the states.
    *
-   * @param states at least those that compress each member most
+   * @param states at least those that compress each member most; their axial forces count
    */
   public static CriticalLengths of(
       FrameAnalysis analysis, Collection<? extends MemberForces> states) {
