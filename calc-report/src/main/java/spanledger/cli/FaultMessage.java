@@ -1,6 +1,7 @@
 package spanledger.cli;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -30,6 +31,21 @@ final class FaultMessage implements IExecutionExceptionHandler {
         + fault.toString().replaceAll("\\s+", " ")
         + ". Nothing was proved. Please report this message with the command and its input"
         + " (--trace adds the details).";
+  }
+
+  /**
+   * The message when memory runs out.
+   *
+   * @param most bytes that the program may use
+   */
+  static String outOfMemory(long most) {
+    return String.format(
+        Locale.ROOT,
+        "spanledger: this job needs more memory than the %.1f GiB that the program may use."
+            + " Nothing was proved. Give it more with SPANLEDGER_JAVA_OPTS=-Xmx8g, on a machine"
+            + " that has as much, or part the job: each combination that governs, and each place"
+            + " of a moving load, takes room in the workbook.",
+        most / (double) (1L << 30));
   }
 
   @Override

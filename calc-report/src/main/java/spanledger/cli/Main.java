@@ -76,7 +76,11 @@ public final class Main implements Runnable {
           .setErr(err)
           .setExecutionExceptionHandler(new FaultMessage(() -> main.trace))
           .execute(args);
-    } catch (StackOverflowError | OutOfMemoryError fault) {
+    } catch (OutOfMemoryError fault) {
+      err.println(FaultMessage.outOfMemory(Runtime.getRuntime().maxMemory()));
+      err.flush();
+      return ExitCode.OWN_FAULT;
+    } catch (StackOverflowError fault) {
       err.println(FaultMessage.message("spanledger", fault));
       err.flush();
       return ExitCode.OWN_FAULT;

@@ -201,6 +201,13 @@ class CommandLineTest {
     assertThat(err.toString().lines().count() > 1).isEqualTo(trace);
   }
 
+  @Test
+  void aJobThatNeedsMoreMemoryIsToldHowToGetIt() {
+    assertThat(FaultMessage.outOfMemory(3L << 29))
+        .contains("1.5 GiB", "SPANLEDGER_JAVA_OPTS=-Xmx8g", "Nothing was proved")
+        .doesNotContain("fault");
+  }
+
   private Path spoilt() throws IOException {
     String sound = Files.readString(EXAMPLES.resolve("packing-house-inspection-platform.json"));
     Path job = directory.resolve("job.json");
