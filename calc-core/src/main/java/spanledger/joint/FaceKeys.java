@@ -1,6 +1,7 @@
 package spanledger.joint;
 
 import java.util.List;
+import java.util.Optional;
 import spanledger.material.Alloy;
 
 /**
@@ -13,6 +14,7 @@ import spanledger.material.Alloy;
  * @param length along the slot, mm
  * @param thickness across the slot, which is sheared, mm
  * @param clearance across the slot before a flank bears, either way, mm
+ * @param side depth of the slot's side on which they press, mm, if it is known
  * @param alloy of the keys
  * @param slotAlloy of what they bear on
  */
@@ -23,6 +25,7 @@ public record FaceKeys(
     double length,
     double thickness,
     double clearance,
+    Optional<Double> side,
     Alloy alloy,
     Alloy slotAlloy) {
 
@@ -32,9 +35,19 @@ public record FaceKeys(
    */
   public FaceKeys {
     places = List.copyOf(places);
-    boolean sized = depth > 0 && length > 0 && thickness > 0 && clearance >= 0;
+    boolean sized = side.orElse(1.0) > 0 && depth > 0 && length > 0 && thickness > 0 && clearance >= 0;
     if (places.isEmpty() || !sized) {
       throw new IllegalArgumentException("A face needs a key, with sizes above zero.");
     }
+  }
+
+  /**
+   * Depth of the slot's side on which they press, mm: as given, or the thickness of the lips beside
+   * it; empty if neither is known.
+   */
+  public Optional<Double> sideDepth(Optional<SlotLips> lips) {
+    return side.or(
+        () ->
+            lips.filter(own -> own.alongFirst() != bearsAlongFirst).map(SlotLips::thickness));
   }
 }

@@ -3,6 +3,7 @@ package spanledger.jointdesign;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import spanledger.joint.FacePlace;
 import spanledger.joint.JointFace;
 import spanledger.joint.Ply;
@@ -12,11 +13,8 @@ import spanledger.resistance.joint.Bolt;
 import spanledger.resistance.joint.HoleInPlate;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointCode;
-import spanledger.resistance.joint.JointState;
 import spanledger.resistance.joint.KeyInSlot;
-import spanledger.resistance.joint.LegForces;
 import spanledger.resistance.joint.Metal;
-import spanledger.resistance.joint.PlateLeg;
 import spanledger.resistance.joint.ShearPlanes;
 import spanledger.resistance.member.Working;
 
@@ -24,7 +22,6 @@ import spanledger.resistance.member.Working;
 final class FaceChecks {
 
   private static final CompiledProcedure KEY = KeyDemand.PROCEDURE.compile();
-  private static final CompiledProcedure LEG = LegDemand.PROCEDURE.compile();
   private static final CompiledProcedure FACE = FaceDemand.PROCEDURE.compile();
 
   private final JointCode code;
@@ -46,20 +43,25 @@ final class FaceChecks {
   }
 
   /** Checks everything. */
-  FaceChecks all(Working forces, List<Working> demands, List<Working> keys) {
+  FaceChecks all(
+      Working forces, List<Working> demands, List<Working> keys, Optional<PriedLeg> pried) {
     for (int i = 0; i < demands.size(); i++) {
-      bolt(i, demands.get(i));
+      bolt(i, demands.get(i), pried);
     }
     face.keys().ifPresent(own -> keys(keys));
-    face.leg().ifPresent(line -> leg(forces));
+    pried.ifPresent(
+        leg -> checks.addAll(new LegChecks(code, face, where, source).check(forces, leg)));
     Working shears = Working.of(FACE, where).same(forces, "V_y", "V_z").run();
     blocks(shears);
     FaceSlip slip = new FaceSlip(code, face, bolt, where, source);
     slip.check(shears, mostPulled(demands));
     checks.addAll(slip.checks());
     slip.greatestPreload()
-        .flatMap(preload -> hold.tightened(where + ", bolt while it is tightened", preload))
-        .ifPresent(checks::add);
+        .ifPresent(
+            preload ->
+                checks.addAll(
+                    hold.tightened(
+                        where + ", bolt while it is tightened", preload, slip.greatestTorque())));
     open.addAll(slip.open());
     return this;
   }
@@ -70,7 +72,7 @@ final class FaceChecks {
         .orElseThrow(() -> new IllegalArgumentException("A face needs a bolt."));
   }
 
-  private void bolt(int index, Working demand) {
+  private void bolt(int index, Working demand, Optional<PriedLeg> pried) {
     String name = where + ", bolt " + (index + 1);
     JointCheck shear =
         code.boltShear(
@@ -83,7 +85,7 @@ final class FaceChecks {
                 lengthOfGroup(),
                 source),
             demand.feed("F_v"));
-    JointCheck tension = hold.pulled(index, name, demand, checks);
+    JointCheck tension = hold.pulled(index, name, demand, pried, checks);
     checks.add(shear);
     checks.add(tension);
     checks.add(code.boltShearAndTension(shear, tension));
@@ -117,6 +119,12 @@ final class FaceChecks {
 
   private void keys(List<Working> bearings) {
     var own = face.keys().orElseThrow();
+    if (own.sideDepth(face.lips()).isEmpty()) {
+      open.add(
+          where
+              + ": the job does not say how deep the side of the slot is on which the keys press;"
+              + " add \"sideDepth\" to the keys (they are checked as if it were as deep as they are)");
+    }
     for (int i = 0; i < own.places().size(); i++) {
       String name = where + ", key " + (i + 1);
       Working demand =
@@ -131,7 +139,7 @@ final class FaceChecks {
                   Metal.of(own.alloy()),
                   Metal.of(own.slotAlloy()),
                   own.depth(),
-                  own.depth(),
+                  own.sideDepth(face.lips()).orElse(own.depth()),
                   own.length(),
                   own.thickness(),
                   source),
@@ -139,30 +147,10 @@ final class FaceChecks {
     }
   }
 
-  private void leg(Working forces) {
-    var line = face.leg().orElseThrow();
-    Ply ply = face.plies().get(0);
-    String name = where + ", " + ply.name() + " where it bends away";
-    boolean first = line.acrossFirst();
-    Working demand =
-        Working.of(LEG, name)
-            .same(forces, "N", "T")
-            .from(forces, "V_l", first ? "V_z" : "V_y")
-            .from(forces, "V_c", first ? "V_y" : "V_z")
-            .from(forces, "M", first ? "M_z" : "M_y")
-            .given("c", line.at(), name + ", place", source)
-            .given("k", first ? 1 : -1, name + ", which axis it crosses", source)
-            .run();
-    double width = first ? ply.to().b() - ply.from().b() : ply.to().a() - ply.from().a();
-    checks.add(
-        code.leg(
-            new PlateLeg(name, Metal.of(ply.alloy()), ply.thickness(), width, 0, source),
-            JointState.ULTIMATE,
-            new LegForces(
-                demand.feed("M_o"), demand.feed("M_i"), demand.feed("V"), demand.feed("N_c"))));
-  }
-
-  /** Blocks of the plies; where keys carry the shear across the slot, bolts tear along it only. */
+  /**
+   * Blocks and net sections of the plies; where keys carry the shear across the slot, bolts tear
+   * along it only.
+   */
   private void blocks(Working shears) {
     for (Ply ply : face.plies()) {
       for (boolean alongFirst : new boolean[] {true, false}) {
@@ -178,6 +166,15 @@ final class FaceChecks {
                   block ->
                       checks.add(
                           code.blockTearing(block, shears.feed(alongFirst ? "H_y" : "H_z"))));
+          checks.add(
+              code.netSection(
+                  PlyNet.of(
+                      where + ", " + ply.name() + " along " + letter(alongFirst),
+                      ply,
+                      face.bolts().places(),
+                      alongFirst,
+                      source),
+                  shears.feed(alongFirst ? "H_y" : "H_z")));
         }
       }
     }

@@ -2,7 +2,7 @@ package spanledger.jointdesign;
 
 import java.util.ArrayList;
 import java.util.List;
-import spanledger.joint.FaceBolts;
+import java.util.Optional;
 import spanledger.joint.FaceKeys;
 import spanledger.joint.FacePlace;
 import spanledger.joint.JointFace;
@@ -14,57 +14,48 @@ import spanledger.joint.sharing.KeyPlace;
 import spanledger.provenance.Source;
 
 /**
- * A face as a rigid body on springs.
+ * A face as a rigid body on springs, each worked out by {@link FaceStiffness}. In shear the bolts
+ * of a face are alike, so that they share by their places.
  *
- * <p>Bolts of a face are alike, so only how stiff they are beside the bed and the keys counts. A
- * bolt stretches as 1.6 E A_s / L, prying in it (EN 1993-1-8, Table 6.11), the plies press on each
- * other where all of them overlap, on a bed as soft as the first ply is under its own compression
- * (common practice, no source).
+ * @param geometry the body
+ * @param springs where its stiffnesses come from
  */
-final class FaceGeometry {
-
-  /** Where stiffnesses come from that only decide how bolts and bed share. */
-  static final Source SOURCE =
-      Source.fromMemory("EN 1993-1-8:2005", "Table 6.11, k_10; bed by the stiffness of the leg");
-
-  /** Of bolts, MPa; EN 1993-1-1, 3.2.6; austenitic steel is 5 % less. */
-  private static final double STEEL = 210_000;
-
-  private static final double STRETCH = 1.6;
+record FaceGeometry(JointGeometry geometry, FaceSprings springs) {
 
   /** In how many pieces the bed is divided either way; an even number, so that none is at 0. */
   private static final int PIECES = 4;
 
-  /** How stiff a key is across its slot beside others of its face: force per shift and length. */
-  private static final double KEY_LENGTHS = 1;
-
-  private FaceGeometry() {}
-
-  static JointGeometry of(JointFace face) {
+  /**
+   * Of a face.
+   *
+   * @param where the joint and the face, in words
+   * @param source where the description comes from
+   * @throws IllegalArgumentException if a bolt lies where its leg cannot bend
+   */
+  static FaceGeometry of(JointFace face, String where, Source source) {
+    FaceStiffness stiffness = new FaceStiffness(face, where, source);
+    List<FaceStiffness.Spring> stretches = stiffness.bolts();
     List<BoltPlace> bolts = new ArrayList<>();
-    double stretch = stretch(face);
-    for (int i = 0; i < face.bolts().places().size(); i++) {
+    for (int i = 0; i < stretches.size(); i++) {
       FacePlace at = face.bolts().places().get(i);
-      bolts.add(new BoltPlace("bolt " + (i + 1), at.a(), at.b(), 1, 1, stretch));
+      bolts.add(
+          new BoltPlace("bolt " + (i + 1), at.a(), at.b(), 1, 1, stretches.get(i).value()));
     }
+    Optional<FaceStiffness.Spring> key = stiffness.key();
     List<KeyPlace> keys = new ArrayList<>();
-    face.keys().ifPresent(own -> addKeys(own, keys));
-    return new JointGeometry(bolts, keys, bed(face));
+    face.keys().ifPresent(own -> addKeys(own, key.orElseThrow().value(), keys));
+    Bed bed = Bed.of(face);
+    FaceStiffness.Spring piece = stiffness.bed(bed.width() / PIECES, bed.height() / PIECES);
+    return new FaceGeometry(
+        new JointGeometry(bolts, keys, bed.pieces(piece.value())),
+        new FaceSprings(
+            stretches.stream().map(FaceStiffness.Spring::feed).toList(),
+            piece.feed(),
+            key.map(spring -> spring.run().feed("k_h"))));
   }
 
-  private static double stretch(JointFace face) {
-    FaceBolts bolts = face.bolts();
-    double length = face.packing() + bolts.size().headHeight() / 2 + bolts.size().nutHeight() / 2;
-    for (Ply ply : face.plies()) {
-      length += ply.thickness();
-    }
-    return STRETCH * STEEL * bolts.size().stressArea() / length;
-  }
-
-  private static void addKeys(FaceKeys own, List<KeyPlace> keys) {
+  private static void addKeys(FaceKeys own, double stiffness, List<KeyPlace> keys) {
     double alongSlot = own.bearsAlongFirst() ? Math.PI / 2 : 0;
-    double stiffness =
-        KEY_LENGTHS * own.alloy().youngsModulus() * own.length() * own.depth() / own.thickness();
     for (int i = 0; i < own.places().size(); i++) {
       FacePlace at = own.places().get(i);
       keys.add(
@@ -79,26 +70,42 @@ final class FaceGeometry {
     }
   }
 
-  private static List<ContactPoint> bed(JointFace face) {
-    double fromA = Double.NEGATIVE_INFINITY;
-    double fromB = Double.NEGATIVE_INFINITY;
-    double toA = Double.POSITIVE_INFINITY;
-    double toB = Double.POSITIVE_INFINITY;
-    for (Ply ply : face.plies()) {
-      fromA = Math.max(fromA, ply.from().a());
-      fromB = Math.max(fromB, ply.from().b());
-      toA = Math.min(toA, ply.to().a());
-      toB = Math.min(toB, ply.to().b());
+  /** Where all plies overlap. */
+  private record Bed(FacePlace from, FacePlace to) {
+
+    static Bed of(JointFace face) {
+      double fromA = Double.NEGATIVE_INFINITY;
+      double fromB = Double.NEGATIVE_INFINITY;
+      double toA = Double.POSITIVE_INFINITY;
+      double toB = Double.POSITIVE_INFINITY;
+      for (Ply ply : face.plies()) {
+        fromA = Math.max(fromA, ply.from().a());
+        fromB = Math.max(fromB, ply.from().b());
+        toA = Math.min(toA, ply.to().a());
+        toB = Math.min(toB, ply.to().b());
+      }
+      return new Bed(new FacePlace(fromA, fromB), new FacePlace(toA, toB));
     }
-    Ply leg = face.plies().get(0);
-    return ContactPoint.rectangle(
-        "bed",
-        (fromA + toA) / 2,
-        (fromB + toB) / 2,
-        toA - fromA,
-        toB - fromB,
-        PIECES,
-        PIECES,
-        leg.alloy().youngsModulus() / leg.thickness());
+
+    double width() {
+      return to.a() - from.a();
+    }
+
+    double height() {
+      return to.b() - from.b();
+    }
+
+    /** The pieces, each as stiff as given. */
+    List<ContactPoint> pieces(double stiffness) {
+      return ContactPoint.rectangle(
+          "bed",
+          (from.a() + to.a()) / 2,
+          (from.b() + to.b()) / 2,
+          width(),
+          height(),
+          PIECES,
+          PIECES,
+          stiffness * (PIECES / width()) * (PIECES / height()));
+    }
   }
 }

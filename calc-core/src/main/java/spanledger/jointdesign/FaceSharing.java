@@ -39,16 +39,18 @@ final class FaceSharing {
 
   private final String where;
   private final JointGeometry geometry;
+  private final FaceSprings springs;
   private final Source source;
 
   /**
    * @param where the joint and the face, in words, unique among joints
    * @param source where the description comes from
    */
-  FaceSharing(String where, JointGeometry geometry, Source source) {
+  FaceSharing(String where, JointGeometry geometry, FaceSprings springs, Source source) {
     this.where = where;
     this.source = source;
     this.geometry = geometry;
+    this.springs = springs;
   }
 
   /**
@@ -150,17 +152,14 @@ final class FaceSharing {
 
   List<Working> tensions(FaceMovement movement) {
     List<Working> runs = new ArrayList<>();
-    for (BoltPlace bolt : geometry.bolts()) {
+    for (int i = 0; i < geometry.bolts().size(); i++) {
+      BoltPlace bolt = geometry.bolts().get(i);
       String name = where + ", " + bolt.name();
       Working.Feeding run =
           Working.of(TENSION, name)
               .given("y", bolt.y(), name + ", place along the first axis", source)
               .given("z", bolt.z(), name + ", place along the second axis", source)
-              .given(
-                  "k_x",
-                  bolt.tensionStiffness(),
-                  where + ", stretch of bolts",
-                  FaceGeometry.SOURCE);
+              .with("k_x", springs.bolts().get(i));
       runs.add(offFace(run, movement).run());
     }
     return runs;
@@ -174,7 +173,7 @@ final class FaceSharing {
           Working.of(CONTACT, name)
               .given("y", point.y(), name + ", place along the first axis", source)
               .given("z", point.z(), name + ", place along the second axis", source)
-              .given("k_c", point.stiffness(), where + ", stiffness of bed", FaceGeometry.SOURCE);
+              .with("k_c", springs.bed());
       runs.add(offFace(run, movement).run());
     }
     return runs;
@@ -196,7 +195,7 @@ final class FaceSharing {
                     String.format(Locale.ROOT, "%s, bearing point %+d", name, side),
                     Source.derived("Length of the key over the root of 12, either way"))
                 .given("g", key.clearance(), where + ", clearance of keys", source)
-                .given("k", key.stiffness() / 2, where + ", stiffness of half a key", ALIKE_SOURCE);
+                .with("k", springs.halfKey().orElseThrow());
         inFace(run, movement);
         runs.add(run.run());
       }

@@ -32,6 +32,7 @@ final class FaceSlip {
   private final List<JointCheck> checks = new ArrayList<>();
   private final List<String> open = new ArrayList<>();
   private Optional<Feed> greatest = Optional.empty();
+  private Optional<Feed> torque = Optional.empty();
 
   FaceSlip(JointCode code, JointFace face, Bolt bolt, String where, Source source) {
     this.code = code;
@@ -46,11 +47,19 @@ final class FaceSlip {
    * @param mostPulled the demand of the bolt in most tension, which is taken for all
    */
   void check(Working shears, Working mostPulled) {
+    Optional<Feed> preload = face.bolts().tightening().map(this::preload);
     if (face.lips().isEmpty()) {
       return;
     }
     SlotLips lips = face.lips().get();
-    if (face.friction().isEmpty() || face.bolts().tightening().isEmpty()) {
+    if (preload.isPresent() && torque.isEmpty()) {
+      open.add(
+          where
+              + ": the job gives the preload of the bolts but not the torque, so nobody can tell"
+              + " whether the slot keeps their heads from turning; give the torque in"
+              + " \"tightening\"");
+    }
+    if (face.friction().isEmpty() || preload.isEmpty()) {
       open.add(
           where
               + ": nothing but friction holds along the slot, and the job does not say how far the"
@@ -59,7 +68,6 @@ final class FaceSlip {
       return;
     }
     FaceFriction friction = face.friction().get();
-    Feed preload = preload(face.bolts().tightening().get());
     checks.add(
         code.slip(
             new SlipFaces(
@@ -69,16 +77,17 @@ final class FaceSlip {
                 new Friction(friction.lower(), friction.source()),
                 source),
             JointState.ULTIMATE,
-            preload,
+            preload.get(),
             mostPulled.feed("F_t"),
             shears.feed(lips.alongFirst() ? "H_y" : "H_z")));
   }
 
   private Feed preload(Tightening tightening) {
-    if (tightening instanceof Tightening.Torque torque) {
-      JointCheck tightened = Preload.of(bolt, torque);
+    if (tightening instanceof Tightening.Torque given) {
+      JointCheck tightened = Preload.of(bolt, given);
       checks.add(tightened);
       greatest = Optional.of(tightened.feed("F_p_max"));
+      torque = Optional.of(tightened.feed("T_max"));
       return tightened.feed("F_p_min");
     }
     Tightening.Preload known = (Tightening.Preload) tightening;
@@ -87,7 +96,12 @@ final class FaceSlip {
     return new Feed.Given(known.lower(), where + ", least preload", known.source());
   }
 
-  /** The greatest preload of a bolt, if slip was checked. */
+  /** The greatest torque of the tool, if it is known. */
+  Optional<Feed> greatestTorque() {
+    return torque;
+  }
+
+  /** The greatest preload of a bolt, if it is known. */
   Optional<Feed> greatestPreload() {
     return greatest;
   }

@@ -2,6 +2,7 @@ package spanledger.jointdesign;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spanledger.envelope.Instance;
 import spanledger.frame.Vector;
 import spanledger.joint.BasePlateFoot;
@@ -42,6 +43,9 @@ final class FootCalculation {
 
   /** Of an anchor, N/mm; only its ratio to the ground counts. */
   private static final double ANCHOR = 100_000;
+
+  private static final Source PRACTICE =
+      Source.derived("Ground twenty times as stiff as an anchor; common practice, no source");
 
   /** From which cosine on an axis of the foot lies along a global one. */
   private static final double ALONG = 0.9999;
@@ -88,7 +92,8 @@ final class FootCalculation {
     double alongV = along(v, plate);
     double alongW = along(w, plate);
     Working onGround = onGround(onJoint, where);
-    FaceSharing sharing = new FaceSharing(where, geometry(plate, alongV, alongW), plate.source());
+    JointGeometry body = geometry(plate, alongV, alongW);
+    FaceSharing sharing = new FaceSharing(where, body, springs(body, where), plate.source());
     boolean anchored = !plate.anchors().isEmpty();
     SharedForces shared = anchored ? sharing.share(onGround) : sharing.shareOffFace(onGround);
     List<Working> shears = anchored ? sharing.shears(onGround, shared.movement()) : List.of();
@@ -220,6 +225,16 @@ final class FootCalculation {
         .given("o_a", arm.dot(v), where + ", node from the member end along v", foot.source())
         .given("o_b", arm.dot(w), where + ", node from the member end along w", foot.source())
         .run();
+  }
+
+  /** Only how stiff anchors and ground are beside each other counts. */
+  private static FaceSprings springs(JointGeometry body, String where) {
+    Feed anchor = new Feed.Given(ANCHOR, where + ", an anchor; only its ratio counts", PRACTICE);
+    double piece = body.contacts().get(0).stiffness();
+    return new FaceSprings(
+        body.bolts().stream().map(b -> anchor).toList(),
+        new Feed.Given(piece, where + ", a piece of the ground; its ratio counts", PRACTICE),
+        Optional.empty());
   }
 
   private double along(Vector axis, BasePlateFoot plate) {

@@ -1,7 +1,10 @@
 package spanledger.jointdesign;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import spanledger.envelope.Instance;
 import spanledger.joint.BracketJoint;
 import spanledger.joint.JointAxis;
@@ -25,6 +28,7 @@ final class JointCalculation {
   private final JointCode code;
   private final JointEnd end;
   private final BracketJoint joint;
+  private final Map<String, FaceGeometry> bodies = new HashMap<>();
 
   JointCalculation(JointCode code, JointEnd end, BracketJoint joint) {
     this.code = code;
@@ -62,14 +66,24 @@ final class JointCalculation {
   private FaceRun face(JointFace face, Working onJoint) {
     String where = end.name() + ", " + face.name();
     Working forces = onFace(face, onJoint, where);
-    FaceSharing sharing = new FaceSharing(where, FaceGeometry.of(face), joint.source());
+    FaceGeometry body =
+        bodies.computeIfAbsent(where, w -> FaceGeometry.of(face, w, joint.source()));
+    FaceSharing sharing =
+        new FaceSharing(where, body.geometry(), body.springs(), joint.source());
     SharedForces shared = sharing.share(forces);
     List<Working> shears = sharing.shears(forces, shared.movement());
     List<Working> tensions = sharing.tensions(shared.movement());
     List<Working> demands = sharing.demands(shears, tensions);
     List<Working> keys = sharing.keys(shared.movement());
+    List<Working> contacts = sharing.contacts(shared.movement());
+    Optional<PriedLeg> pried =
+        face.leg()
+            .map(
+                line ->
+                    new PriedLeg(
+                        face, line, joint.source(), body.geometry(), tensions, contacts));
     FaceChecks checks =
-        new FaceChecks(code, face, where, joint.source()).all(forces, demands, keys);
+        new FaceChecks(code, face, where, joint.source()).all(forces, demands, keys, pried);
     return new FaceRun(
         face.name(),
         forces,
@@ -77,7 +91,7 @@ final class JointCalculation {
         shears,
         tensions,
         keys,
-        sharing.contacts(shared.movement()),
+        contacts,
         demands,
         checks.checks(),
         checks.open());

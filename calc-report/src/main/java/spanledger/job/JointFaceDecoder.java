@@ -227,6 +227,9 @@ final class JointFaceDecoder {
                       .find("clearance")
                       .map(v -> values.notNegative(v, Dimension.LENGTH))
                       .orElse(Optional.of(0.0));
+              Optional<Located> sideGiven = fields.find("sideDepth");
+              Optional<Double> side =
+                  sideGiven.flatMap(v -> values.positive(v, Dimension.LENGTH));
               Optional<Alloy> alloy =
                   fields.require("material").flatMap(m -> parts.alloy(m, thickness));
               Optional<Alloy> slot =
@@ -237,6 +240,7 @@ final class JointFaceDecoder {
                   || length.isEmpty()
                   || thickness.isEmpty()
                   || clearance.isEmpty()
+                  || sideGiven.isPresent() != side.isPresent()
                   || alloy.isEmpty()
                   || slot.isEmpty()) {
                 return Optional.empty();
@@ -249,6 +253,7 @@ final class JointFaceDecoder {
                       length.get(),
                       thickness.get(),
                       clearance.get(),
+                      side,
                       alloy.get(),
                       slot.get()));
             });

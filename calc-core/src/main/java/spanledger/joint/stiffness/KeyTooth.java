@@ -11,7 +11,8 @@ import spanledger.quantity.Dimension;
  * Stiffness of a key across its slot: a short cantilever of the bearing depth, bent and sheared by
  * a pressure spread evenly over that depth. The flank is taken as rigid, so this is an upper bound.
  *
- * <p>Inputs E, G, l (along the slot), b (across it), h (bearing depth); steps f_m, f_v, k_k.
+ * <p>Inputs E, G, l (along the slot), b (across it), h (bearing depth); steps f_m, f_v, k_k,
+ * k_h.
  */
 public final class KeyTooth {
 
@@ -46,11 +47,18 @@ public final class KeyTooth {
             flexibility,
             depth.times(0.4).over(shearModulus.times(length).times(width)),
             StiffnessSources.MECHANICS);
+    Reference whole =
+        p.step(
+            "k_k",
+            "stiffness of the key",
+            Dimension.LINE_LOAD,
+            number(1).over(bending.plus(shearing)),
+            StiffnessSources.MECHANICS);
     p.step(
-        "k_k",
-        "stiffness of the key",
+        "k_h",
+        "stiffness at each of its two bearing points",
         Dimension.LINE_LOAD,
-        number(1).over(bending.plus(shearing)),
+        whole.over(2),
         StiffnessSources.MECHANICS);
     return p.build();
   }

@@ -144,6 +144,11 @@ public final class Preload {
             .times(torque.times(number(1).minus(scatter)))
             .over(thread2.plus(bearing.times(most).over(2))),
         vdi("5.4.3"));
+    p.step(
+        "T_max",
+        "greatest torque of the tool",
+        torque.times(number(1).plus(scatter)),
+        JointSource.derived("Scatter of the tool"));
     Reference core =
         p.step(
             "d_s",

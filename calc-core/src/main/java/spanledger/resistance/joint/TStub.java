@@ -1,6 +1,7 @@
 package spanledger.resistance.joint;
 
 import spanledger.provenance.Source;
+import spanledger.resistance.member.Working;
 
 /**
  * The part of a bracket leg, or flange, that belongs to one bolt in tension: half of a T-stub. The
@@ -34,5 +35,10 @@ public record TStub(
     if (!sound) {
       throw new IllegalArgumentException(name + ": sizes of a leg at a bolt must be above 0.");
     }
+  }
+
+  /** Lengths of its yield lines: a run with steps n, l_1, l_2, and l_row of a row of two bolts. */
+  public Working lengths() {
+    return TStubLeg.lengths(this);
   }
 }

@@ -85,7 +85,8 @@ final class TStubLeg {
             "yield lines around the bolt",
             min(pi().times(2).times(m), pi().times(m).plus(near.times(2)), share.times(2)),
             table);
-    p.step("l_1", "length for mechanism 1", min(straight, round), table);
+    Reference least = p.step("l_1", "length for mechanism 1", min(straight, round), table);
+    p.step("l_row", "effective length of a row of two such bolts", least.times(2), table);
     p.step("l_2", "length for mechanism 2", straight, table);
     return p.build();
   }
