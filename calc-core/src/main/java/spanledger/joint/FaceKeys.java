@@ -35,7 +35,8 @@ public record FaceKeys(
    */
   public FaceKeys {
     places = List.copyOf(places);
-    boolean sized = side.orElse(1.0) > 0 && depth > 0 && length > 0 && thickness > 0 && clearance >= 0;
+    boolean sized =
+        side.orElse(1.0) > 0 && depth > 0 && length > 0 && thickness > 0 && clearance >= 0;
     if (places.isEmpty() || !sized) {
       throw new IllegalArgumentException("A face needs a key, with sizes above zero.");
     }
@@ -47,7 +48,6 @@ public record FaceKeys(
    */
   public Optional<Double> sideDepth(Optional<SlotLips> lips) {
     return side.or(
-        () ->
-            lips.filter(own -> own.alongFirst() != bearsAlongFirst).map(SlotLips::thickness));
+        () -> lips.filter(own -> own.alongFirst() != bearsAlongFirst).map(SlotLips::thickness));
   }
 }

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import spanledger.joint.BoltHead;
-import spanledger.joint.BracketLeg;
-import spanledger.joint.FacePlace;
 import spanledger.joint.JointFace;
 import spanledger.joint.Ply;
 import spanledger.joint.SlotLips;
@@ -18,9 +16,7 @@ import spanledger.resistance.joint.HeldPlate;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.joint.JointState;
-import spanledger.resistance.joint.LipHold;
 import spanledger.resistance.joint.Metal;
-import spanledger.resistance.joint.TStub;
 import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Working;
 
@@ -49,11 +45,7 @@ final class BoltHold {
    * @return the check of the bolt in tension, prying in it where a leg bends
    */
   JointCheck pulled(
-      int index,
-      String name,
-      Working demand,
-      Optional<PriedLeg> pried,
-      List<JointCheck> into) {
+      int index, String name, Working demand, Optional<PriedLeg> pried, List<JointCheck> into) {
     Feed tension = demand.feed("F_t");
     if (pried.isPresent() && face.leg().isPresent()) {
       JointCheck leg =
@@ -100,17 +92,15 @@ final class BoltHold {
       SlotLips lips,
       Feed tension,
       List<JointCheck> into) {
-    into.add(code.lips(HeadOnLips.lips(face, head, lips, index, name), JointState.ULTIMATE, tension));
     into.add(
-        code.headWings(
-            bolt,
-            HeadOnLips.head(face, head, lips, name, source),
-            tension));
+        code.lips(HeadOnLips.lips(face, head, lips, index, name), JointState.ULTIMATE, tension));
+    into.add(code.headWings(bolt, HeadOnLips.head(face, head, lips, name, source), tension));
   }
 
   /**
-   * Checks what holds a head in a slot while its nut is turned: the lips for the preload, which goes
-   * straight through them, the wings of the head, and that the slot keeps it from turning along.
+   * Checks what holds a head in a slot while its nut is turned: the lips for the preload, which
+   * goes straight through them, the wings of the head, and that the slot keeps it from turning
+   * along.
    *
    * @param preload the greatest
    * @param torque the greatest on the nut, all of which is taken to reach the head; empty if it is

@@ -38,8 +38,7 @@ record FaceGeometry(JointGeometry geometry, FaceSprings springs) {
     List<BoltPlace> bolts = new ArrayList<>();
     for (int i = 0; i < stretches.size(); i++) {
       FacePlace at = face.bolts().places().get(i);
-      bolts.add(
-          new BoltPlace("bolt " + (i + 1), at.a(), at.b(), 1, 1, stretches.get(i).value()));
+      bolts.add(new BoltPlace("bolt " + (i + 1), at.a(), at.b(), 1, 1, stretches.get(i).value()));
     }
     Optional<FaceStiffness.Spring> key = stiffness.key();
     List<KeyPlace> keys = new ArrayList<>();

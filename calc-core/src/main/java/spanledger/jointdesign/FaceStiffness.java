@@ -80,8 +80,7 @@ final class FaceStiffness {
       List<Spring> chain = new ArrayList<>(List.of(stretch));
       int index = i;
       face.leg()
-          .ifPresent(
-              line -> chain.add(plate(LegStub.of(face, line, index, name, source), name)));
+          .ifPresent(line -> chain.add(plate(LegStub.of(face, line, index, name, source), name)));
       if (face.bolts().head() instanceof BoltHead.InSlot head && face.lips().isPresent()) {
         SlotLips lips = face.lips().get();
         chain.add(lips(HeadOnLips.lips(face, head, lips, i, name), lips, name));
@@ -142,9 +141,7 @@ final class FaceStiffness {
   private static Spring lips(LipHold hold, SlotLips lips, String name) {
     double arm = hold.reach() - hold.overlap() / 2;
     double width =
-        hold.headLength()
-            + Math.min(arm, hold.beyondFirst())
-            + Math.min(arm, hold.beyondSecond());
+        hold.headLength() + Math.min(arm, hold.beyondFirst()) + Math.min(arm, hold.beyondSecond());
     Source source = lips.source();
     return new Spring(
         Working.of(LIPS, name + ", lips")

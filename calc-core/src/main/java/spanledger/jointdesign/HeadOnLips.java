@@ -17,8 +17,7 @@ final class HeadOnLips {
   private HeadOnLips() {}
 
   /** The lips under the head of a bolt. */
-  static LipHold lips(
-      JointFace face, BoltHead.InSlot head, SlotLips lips, int index, String name) {
+  static LipHold lips(JointFace face, BoltHead.InSlot head, SlotLips lips, int index, String name) {
     return new LipHold(
         name + " on lips",
         Metal.of(lips.alloy()),

@@ -68,8 +68,7 @@ final class JointCalculation {
     Working forces = onFace(face, onJoint, where);
     FaceGeometry body =
         bodies.computeIfAbsent(where, w -> FaceGeometry.of(face, w, joint.source()));
-    FaceSharing sharing =
-        new FaceSharing(where, body.geometry(), body.springs(), joint.source());
+    FaceSharing sharing = new FaceSharing(where, body.geometry(), body.springs(), joint.source());
     SharedForces shared = sharing.share(forces);
     List<Working> shears = sharing.shears(forces, shared.movement());
     List<Working> tensions = sharing.tensions(shared.movement());
@@ -80,8 +79,7 @@ final class JointCalculation {
         face.leg()
             .map(
                 line ->
-                    new PriedLeg(
-                        face, line, joint.source(), body.geometry(), tensions, contacts));
+                    new PriedLeg(face, line, joint.source(), body.geometry(), tensions, contacts));
     FaceChecks checks =
         new FaceChecks(code, face, where, joint.source()).all(forces, demands, keys, pried);
     return new FaceRun(

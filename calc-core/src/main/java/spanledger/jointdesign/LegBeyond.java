@@ -10,8 +10,9 @@ import spanledger.quantity.Dimension;
 /**
  * Adds up what acts on a bracket leg beyond a line along its bend, part by part.
  *
- * <p>Inputs S_0, L_0 (what was added before), F (size of the force of a part on the leg), s (1 if it
- * counts, -1 if it takes off), d (from the line to the part, away from the bend); steps S, L, M_o.
+ * <p>Inputs S_0, L_0 (what was added before), F (size of the force of a part on the leg), s (1 if
+ * it counts, -1 if it takes off), d (from the line to the part, away from the bend); steps S, L,
+ * M_o.
  */
 public final class LegBeyond {
 
@@ -32,7 +33,12 @@ public final class LegBeyond {
     Reference distance = p.input("d", "from the line to the part", Dimension.LENGTH);
     p.step("S", "force so far", Dimension.FORCE, force.plus(sense.times(size)), STATICS);
     Reference sum =
-        p.step("L", "moment so far", Dimension.MOMENT, moment.plus(sense.times(size).times(distance)), STATICS);
+        p.step(
+            "L",
+            "moment so far",
+            Dimension.MOMENT,
+            moment.plus(sense.times(size).times(distance)),
+            STATICS);
     p.step("M_o", "size of that moment", Dimension.MOMENT, abs(sum), STATICS);
     return p.build();
   }

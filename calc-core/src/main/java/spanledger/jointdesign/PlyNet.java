@@ -20,8 +20,7 @@ final class PlyNet {
    */
   static NetCut of(
       String name, Ply ply, List<FacePlace> places, boolean alongFirst, Source source) {
-    double width =
-        alongFirst ? ply.to().b() - ply.from().b() : ply.to().a() - ply.from().a();
+    double width = alongFirst ? ply.to().b() - ply.from().b() : ply.to().a() - ply.from().a();
     long most = 0;
     for (FacePlace at : places) {
       double own = alongFirst ? at.a() : at.b();
@@ -30,8 +29,7 @@ final class PlyNet {
               most,
               places.stream()
                   .filter(
-                      other ->
-                          Math.abs((alongFirst ? other.a() : other.b()) - own) < ply.hole())
+                      other -> Math.abs((alongFirst ? other.a() : other.b()) - own) < ply.hole())
                   .count());
     }
     double gross = width * ply.thickness();

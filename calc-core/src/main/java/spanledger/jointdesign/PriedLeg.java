@@ -69,7 +69,15 @@ final class PriedLeg {
       FacePlace at = new FacePlace(bed.get(i).y(), bed.get(i).z());
       double beyond = away(at, above) - farthest;
       if (beyond > 0) {
-        Working sum = plus(edge, moment, contacts.get(i).feed("C"), 1, beyond, contacts.get(i).label(), "the outermost bolts");
+        Working sum =
+            plus(
+                edge,
+                moment,
+                contacts.get(i).feed("C"),
+                1,
+                beyond,
+                contacts.get(i).label(),
+                "the outermost bolts");
         edge = sum.feed("S");
         moment = sum.feed("L");
       }
@@ -78,7 +86,14 @@ final class PriedLeg {
     for (int i = 0; i < bolts.size(); i++) {
       if (side(i) == above) {
         Working sum =
-            plus(all, nothing("moment"), tensions.get(i).feed("F_t"), 1, 0, tensions.get(i).label(), "the bend");
+            plus(
+                all,
+                nothing("moment"),
+                tensions.get(i).feed("F_t"),
+                1,
+                0,
+                tensions.get(i).label(),
+                "the bend");
         all = sum.feed("S");
       }
     }
@@ -102,8 +117,7 @@ final class PriedLeg {
       parts.add(new Part(contacts.get(i), "C", 1, away(at, above) - row));
     }
     for (int i = 0; i < bolts.size(); i++) {
-      parts.add(
-          new Part(tensions.get(i), "F_t", -1, away(place(i), above) - row));
+      parts.add(new Part(tensions.get(i), "F_t", -1, away(place(i), above) - row));
     }
     for (Part part : parts) {
       if (part.beyond() > 0) {

@@ -228,8 +228,7 @@ final class JointFaceDecoder {
                       .map(v -> values.notNegative(v, Dimension.LENGTH))
                       .orElse(Optional.of(0.0));
               Optional<Located> sideGiven = fields.find("sideDepth");
-              Optional<Double> side =
-                  sideGiven.flatMap(v -> values.positive(v, Dimension.LENGTH));
+              Optional<Double> side = sideGiven.flatMap(v -> values.positive(v, Dimension.LENGTH));
               Optional<Alloy> alloy =
                   fields.require("material").flatMap(m -> parts.alloy(m, thickness));
               Optional<Alloy> slot =

@@ -11,8 +11,7 @@ import spanledger.quantity.Dimension;
  * Stiffness of a key across its slot: a short cantilever of the bearing depth, bent and sheared by
  * a pressure spread evenly over that depth. The flank is taken as rigid, so this is an upper bound.
  *
- * <p>Inputs E, G, l (along the slot), b (across it), h (bearing depth); steps f_m, f_v, k_k,
- * k_h.
+ * <p>Inputs E, G, l (along the slot), b (across it), h (bearing depth); steps f_m, f_v, k_k, k_h.
  */
 public final class KeyTooth {
 

@@ -138,6 +138,100 @@ class JointJobTest {
                     && v.remark().contains("approval"));
   }
 
+  /**
+   * A bolt M10 of A4-70 (stress area 58.0 mm² of ISO 898-1, E = 200 GPa) through 8 mm, with half of
+   * a head of 6.4 mm and of a nut of 8.4 mm (ISO 4017, ISO 4032): 0.8 E A_s/L, half of k10.
+   */
+  @Test
+  void aBoltIsAsStiffAsHalfARowOfTwo() {
+    FaceRun face = face(assess(endPlate(), "start", ""));
+
+    double expected = 0.8 * 200_000 * 58.0 / (8 + 6.4 / 2 + 8.4 / 2);
+
+    assertThat(face.tensions())
+        .allSatisfy(t -> assertThat(t.value("k_x")).isCloseTo(expected, within(1e-3 * expected)));
+  }
+
+  /**
+   * A leg 100 mm wide and 8 mm thick in the face of an end plate, its bend below at b = -60 mm, two
+   * bolts at b = 0, so m = 60 mm, less 0.8 of no fillet. The moment of the cantilever presses the
+   * edge that is farther from the bend than the bolts or nearer, by its sign; the bend is put below
+   * and above in turn. By statics about the bolts the pressing C beyond them at the distance r has
+   * C r = M, and the bolts carry T = C between them as no axial force acts. So in the one case the
+   * pull T - C is nothing, and no prying may be added to T; in the other no pressing lies beyond
+   * and the pull is T.
+   */
+  @Test
+  void edgePressingInTheTensionOfBoltsIsNotCountedAgainAsPrying() {
+    Assessment below = assess(leg("-60 mm"), "start", "");
+    Assessment above = assess(leg("60 mm"), "start", "");
+
+    double pulledBelow = check(below, "leg at a bolt in tension, with prying", "F");
+    double pulledAbove = check(above, "leg at a bolt in tension, with prying", "F");
+    double shared = face(below).demands().get(0).value("F_t");
+
+    assertThat(shared).isBetween(MOMENT / 60 / 2, MOMENT / 30 / 2);
+    assertThat(Math.min(pulledBelow, pulledAbove)).isCloseTo(0, within(1e-6 * shared));
+    assertThat(Math.max(pulledBelow, pulledAbove)).isCloseTo(shared, within(1e-9 * shared));
+    Assessment lever = pulledBelow < pulledAbove ? below : above;
+    assertThat(check(lever, "bolt in tension", "F_t")).isCloseTo(shared, within(1e-9 * shared));
+  }
+
+  /**
+   * The same leg where the edge beyond the bolts is pressed: what bends it at the bolts is all of
+   * the moment M, and two holes of 11 mm leave 78 of 100 mm. By EN 1999-1-1 f_o/γ_M1 = 170/1.1 MPa;
+   * the hinge is b t² f_od/4.
+   */
+  @Test
+  void aLegIsCheckedAtItsBoltsLessTheHoles() {
+    Assessment below = assess(leg("-60 mm"), "start", "");
+    Assessment above = assess(leg("60 mm"), "start", "");
+    Assessment lever =
+        check(below, "leg at a bolt in tension, with prying", "F")
+                < check(above, "leg at a bolt in tension, with prying", "F")
+            ? below
+            : above;
+
+    JointFinding hinge = finding(lever, "leg at a hinge line");
+
+    assertThat(hinge.part()).contains("at its bolts");
+    assertThat(hinge.check().working().value("M_o")).isCloseTo(MOMENT, within(CLOSE * MOMENT));
+    double plastic = 78 * 8 * 8 * 170 / 1.1 / 4;
+    assertThat(hinge.check().working().value("M_o_pl")).isCloseTo(plastic, within(CLOSE * plastic));
+  }
+
+  /** Four bolts in two lines: a line across meets two holes of 11 mm in 100 mm of 8 mm plate. */
+  @Test
+  void pliesAreCheckedAtTheirHoles() {
+    JointFinding net = finding(assess(sidePlate(), "start", ""), "plate in tension at holes");
+
+    assertThat(net.check().working().value("A_net")).isEqualTo((100 - 2 * 11) * 8.0);
+    assertThat(net.check().working().value("N")).isCloseTo(SHEAR, within(CLOSE * SHEAR));
+  }
+
+  private static JointFinding finding(Assessment found, String words) {
+    return found.joints().orElseThrow().findings().stream()
+        .filter(f -> f.use().words().equals(words))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double check(Assessment found, String words, String symbol) {
+    return finding(found, words).check().working().value(symbol);
+  }
+
+  private static String leg(String bend) {
+    return """
+        {"name": "leg", "normal": "u",
+         "bolts": {"size": "M10", "grade": "A4-70", "head": "hexagon",
+           "places": [["-25 mm", "0 mm"], ["25 mm", "0 mm"]]},
+         "leg": {"across": "w", "at": "%s"},
+         "plies": [{"name": "plate", "thickness": "8 mm", "material": "own", "hole": "11 mm",
+           "from": ["-50 mm", "-60 mm"], "to": ["50 mm", "60 mm"]}]}
+        """
+        .formatted(bend);
+  }
+
   private static List<Verdict> joints(Assessment found) {
     return found.verdicts().stream().filter(v -> v.group() == CheckGroup.JOINTS).toList();
   }
