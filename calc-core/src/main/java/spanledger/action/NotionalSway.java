@@ -18,27 +18,9 @@ record NotionalSway(Vector level, double fraction) {
     for (SegmentLoad load : vertical) {
       double share = -load.direction().z() * fraction;
       if (load.axes() == LoadAxes.GLOBAL && share != 0) {
-        loads.add(turned(load, share));
+        loads.add(load.turned(level, share));
       }
     }
     return loads;
-  }
-
-  private SegmentLoad turned(SegmentLoad load, double share) {
-    LoadOrigin origin = new LoadOrigin.Notional(share, load.origin());
-    if (load instanceof SegmentLoad.Point p) {
-      return new SegmentLoad.Point(
-          p.segment(), LoadAxes.GLOBAL, level, origin, p.force() * share, p.at());
-    }
-    SegmentLoad.Distributed d = (SegmentLoad.Distributed) load;
-    return new SegmentLoad.Distributed(
-        d.segment(),
-        LoadAxes.GLOBAL,
-        level,
-        origin,
-        d.intensityFrom() * share,
-        d.intensityTo() * share,
-        d.from(),
-        d.to());
   }
 }

@@ -19,6 +19,29 @@ public sealed interface SegmentLoad {
   LoadOrigin origin();
 
   /**
+   * The level load that stands for a frame out of plumb, where this load acts.
+   *
+   * @param level its global direction, of length 1
+   * @param share level force per force of this load
+   */
+  default SegmentLoad turned(Vector level, double share) {
+    LoadOrigin notional = new LoadOrigin.Notional(share, origin());
+    if (this instanceof Point p) {
+      return new Point(p.segment, LoadAxes.GLOBAL, level, notional, p.force * share, p.at);
+    }
+    Distributed d = (Distributed) this;
+    return new Distributed(
+        d.segment,
+        LoadAxes.GLOBAL,
+        level,
+        notional,
+        d.intensityFrom * share,
+        d.intensityTo * share,
+        d.from,
+        d.to);
+  }
+
+  /**
    * A force at one place.
    *
    * @param force N

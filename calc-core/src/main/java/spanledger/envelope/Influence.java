@@ -1,9 +1,7 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import spanledger.action.LoadAxes;
 import spanledger.action.LoadCase;
 import spanledger.action.LoadOrigin;
@@ -12,7 +10,6 @@ import spanledger.action.NodalLoad;
 import spanledger.action.SegmentLoad;
 import spanledger.analysis.CaseResult;
 import spanledger.analysis.FrameAnalysis;
-import spanledger.analysis.NodeInfluence;
 import spanledger.analysis.SegmentEffect;
 import spanledger.analysis.SegmentInfluence;
 import spanledger.frame.Frame;
@@ -39,11 +36,11 @@ public final class Influence {
   private final LinearEffect effect;
   private final List<NodalLoad> loads = new ArrayList<>();
   private final double[] movements;
-  private final Map<Integer, SegmentInfluence> segments = new HashMap<>();
-  private final Map<String, NodeInfluence> nodes = new HashMap<>();
+  private final SegmentInfluences influences;
 
   private Influence(FrameAnalysis analysis, LinearEffect effect) {
     this.analysis = analysis;
+    this.influences = new SegmentInfluences(analysis);
     this.effect = effect;
     Frame frame = analysis.frame();
     double[] weights = effect.weights(6 * frame.nodes().size());
@@ -125,7 +122,8 @@ public final class Influence {
    */
   public double ordinate(Segment segment, Vector direction, double x) {
     SegmentInfluence.Placed placed =
-        influence(segment)
+        influences
+            .of(segment)
             .place(new SegmentLoad.Point(segment, LoadAxes.GLOBAL, direction, UNIT, 1, x));
     double[] onNodes = placed.onNodes();
     double sum = 0;
@@ -138,17 +136,5 @@ public final class Influence {
       }
     }
     return sum;
-  }
-
-  private SegmentInfluence influence(Segment segment) {
-    return segments.computeIfAbsent(
-        segment.index(),
-        i ->
-            new SegmentInfluence(
-                analysis, segment, influence(segment.first()), influence(segment.second())));
-  }
-
-  private NodeInfluence influence(Node node) {
-    return nodes.computeIfAbsent(node.name(), n -> new NodeInfluence(analysis, node));
   }
 }

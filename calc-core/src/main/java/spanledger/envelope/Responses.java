@@ -18,7 +18,6 @@ import spanledger.analysis.NodeInfluence;
 import spanledger.analysis.SegmentInfluence;
 import spanledger.analysis.SegmentResponse;
 import spanledger.frame.Frame;
-import spanledger.frame.Node;
 import spanledger.frame.Segment;
 
 /**
@@ -31,8 +30,7 @@ final class Responses {
   private final FrameAnalysis analysis;
   private final FrameSolution solution;
   private final Map<String, Integer> caseIndices = new HashMap<>();
-  private final Map<String, NodeInfluence> nodes = new HashMap<>();
-  private final Map<Integer, SegmentInfluence> segments = new HashMap<>();
+  private final SegmentInfluences influences;
   private final IdentityHashMap<MovingLoad, List<Stretch>> stretches = new IdentityHashMap<>();
   private final SegmentResponse[][] bySegment;
 
@@ -42,6 +40,7 @@ final class Responses {
   Responses(FrameAnalysis analysis, Actions actions, int places) {
     this.frame = analysis.frame();
     this.analysis = analysis;
+    this.influences = new SegmentInfluences(analysis);
     List<LoadCase> cases = actions.cases().stream().map(CategorisedCase::loads).toList();
     solution = analysis.solve(cases);
     cases.forEach(c -> caseIndices.put(c.name(), caseIndices.size()));
@@ -127,25 +126,13 @@ final class Responses {
   List<SegmentInfluence.Placed> place(List<SegmentLoad> loads) {
     List<SegmentInfluence.Placed> placed = new ArrayList<>(loads.size());
     for (SegmentLoad load : loads) {
-      placed.add(influence(load.segment()).place(load));
+      placed.add(influences.of(load.segment()).place(load));
     }
     return placed;
   }
 
-  private SegmentInfluence influence(Segment segment) {
-    return segments.computeIfAbsent(
-        segment.index(),
-        i ->
-            new SegmentInfluence(
-                analysis, segment, influence(segment.first()), influence(segment.second())));
-  }
-
-  private NodeInfluence influence(Node node) {
-    return nodes.computeIfAbsent(node.name(), n -> new NodeInfluence(analysis, node));
-  }
-
   /** The nodes that moving loads can reach. */
   Iterable<NodeInfluence> nodeInfluences() {
-    return nodes.values();
+    return influences.nodes();
   }
 }

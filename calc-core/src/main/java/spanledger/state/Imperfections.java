@@ -128,7 +128,7 @@ public final class Imperfections {
     for (SegmentLoad load : loads.segmentLoads()) {
       double share = -vertical(load) * fraction;
       if (share != 0) {
-        segmentLoads.add(turned(load, level, share));
+        segmentLoads.add(load.turned(level, share));
       }
     }
     List<NodalLoad> nodalLoads = new ArrayList<>();
@@ -155,24 +155,6 @@ public final class Imperfections {
     return model.axisX().z() * direction.x()
         + model.axisY().z() * direction.y()
         + model.axisZ().z() * direction.z();
-  }
-
-  private static SegmentLoad turned(SegmentLoad load, Vector level, double share) {
-    LoadOrigin origin = new LoadOrigin.Notional(share, load.origin());
-    if (load instanceof SegmentLoad.Point p) {
-      return new SegmentLoad.Point(
-          p.segment(), LoadAxes.GLOBAL, level, origin, p.force() * share, p.at());
-    }
-    SegmentLoad.Distributed d = (SegmentLoad.Distributed) load;
-    return new SegmentLoad.Distributed(
-        d.segment(),
-        LoadAxes.GLOBAL,
-        level,
-        origin,
-        d.intensityFrom() * share,
-        d.intensityTo() * share,
-        d.from(),
-        d.to());
   }
 
   /**

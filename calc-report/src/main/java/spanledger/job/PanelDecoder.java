@@ -1,11 +1,6 @@
 package spanledger.job;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.Optional;
 import spanledger.deck.Panel;
 import spanledger.deck.PlankPanel;
@@ -16,15 +11,19 @@ import spanledger.job.source.JobFile;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedObject;
 import spanledger.job.source.Located.LocatedText;
-import spanledger.job.source.Quoted;
 import spanledger.material.Alloy;
 import spanledger.quantity.Dimension;
 import spanledger.section.Section;
 import spanledger.tables.PanelTables;
-import spanledger.tables.TableFormatException;
 
 /** Decodes deck panels, gratings, planks and treads. */
 final class PanelDecoder {
+
+  private static final ReferredTable TABLE =
+      new ReferredTable(
+          "a table",
+          "a table of spans and loads as docs/job-file.md describes it",
+          "correct the file");
 
   private final Reading reading;
   private final Values values;
@@ -74,41 +73,17 @@ final class PanelDecoder {
 
   private Optional<Panel> read(
       String name, LocatedText file, double weight, Optional<Double> opening) {
-    try {
-      Path path = reading.directory().resolve(file.text());
-      byte[] bytes = Files.readAllBytes(path);
-      return Optional.of(
-          PanelTables.read(
-              file.text(),
-              new ByteArrayInputStream(bytes),
-              name,
-              JobFile.sha256(bytes),
-              weight,
-              opening));
-    } catch (TableFormatException e) {
-      for (String fault : String.valueOf(e.getMessage()).lines().toList()) {
-        reading.error(
-            file,
-            fault,
-            "a table of spans and loads as docs/job-file.md describes it",
-            "correct the file");
-      }
-    } catch (InvalidPathException e) {
-      refuse(file, Quoted.text(file.text()) + ", which is no path");
-    } catch (NoSuchFileException e) {
-      refuse(file, Quoted.text(file.text()) + ", which is no file");
-    } catch (IOException e) {
-      refuse(file, Quoted.text(file.text()) + ", which cannot be read");
-    }
-    return Optional.empty();
-  }
-
-  private void refuse(LocatedText file, String found) {
-    reading.error(
+    return TABLE.read(
+        reading,
         file,
-        found,
-        "the path of a table (CSV or JSON), from the directory of the job file",
-        "check the path");
+        bytes ->
+            PanelTables.read(
+                file.text(),
+                new ByteArrayInputStream(bytes),
+                name,
+                JobFile.sha256(bytes),
+                weight,
+                opening));
   }
 
   private Optional<Panel> plank(String name, Fields fields) {

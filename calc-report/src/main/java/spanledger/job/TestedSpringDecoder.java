@@ -1,10 +1,6 @@
 package spanledger.job;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -22,10 +18,15 @@ import spanledger.joint.stiffness.MomentRotationCurve;
 import spanledger.joint.stiffness.TestedJoint;
 import spanledger.provenance.Source;
 import spanledger.tables.MomentCurveTables;
-import spanledger.tables.TableFormatException;
 
 /** Decodes springs of joints that are known from tests: a file of readings for each specimen. */
 final class TestedSpringDecoder {
+
+  private static final ReferredTable CURVE =
+      new ReferredTable(
+          "a test curve",
+          "rotations and moments of one specimen as docs/job-file.md describes them",
+          "correct the file, or leave the specimen out and say why in the report");
 
   /** Of the greatest moment; judgement, no source. */
   private static final double POOR_FIT = 0.05;
@@ -104,32 +105,9 @@ final class TestedSpringDecoder {
   }
 
   private Optional<MomentRotationCurve> curve(LocatedText file) {
-    try {
-      byte[] bytes = Files.readAllBytes(reading.directory().resolve(file.text()));
-      return Optional.of(MomentCurveTables.read(file.text(), new ByteArrayInputStream(bytes)));
-    } catch (TableFormatException e) {
-      for (String fault : String.valueOf(e.getMessage()).lines().toList()) {
-        reading.error(
-            file,
-            fault,
-            "rotations and moments of one specimen as docs/job-file.md describes them",
-            "correct the file, or leave the specimen out and say why in the report");
-      }
-    } catch (InvalidPathException e) {
-      refuse(file, Quoted.text(file.text()) + ", which is no path");
-    } catch (NoSuchFileException e) {
-      refuse(file, Quoted.text(file.text()) + ", which is no file");
-    } catch (IOException e) {
-      refuse(file, Quoted.text(file.text()) + ", which cannot be read");
-    }
-    return Optional.empty();
-  }
-
-  private void refuse(LocatedText file, String found) {
-    reading.error(
+    return CURVE.read(
+        reading,
         file,
-        found,
-        "the path of a test curve (CSV or JSON), from the directory of the job file",
-        "check the path");
+        bytes -> MomentCurveTables.read(file.text(), new ByteArrayInputStream(bytes)));
   }
 }

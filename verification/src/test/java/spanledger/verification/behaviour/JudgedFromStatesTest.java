@@ -15,6 +15,7 @@ import spanledger.frame.Member;
 import spanledger.frame.Vector;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.Verdict;
+import spanledger.verification.check.AssessedJob;
 
 /** Members, deflections and reactions of combinations that were solved as states. */
 class JudgedFromStatesTest {
@@ -34,7 +35,7 @@ class JudgedFromStatesTest {
   @Test
   void aFootThatLiftsLeavesABeamOnTwoBearings() {
     double load = 10_000;
-    Assessment found = StateJob.assess(folder, looseFoot(load, true, "never"));
+    Assessment found = AssessedJob.of(folder, looseFoot(load, true, "never"));
 
     double weight = StateJob.WEIGHT;
     double overB = weight * 1000 * 1000 / 2;
@@ -78,7 +79,7 @@ class JudgedFromStatesTest {
   @Test
   void aFootThatHoldsDownBringsAMomentOverTheNextBearing() {
     double load = 10_000;
-    Assessment found = StateJob.assess(folder, looseFoot(load, false, "never"));
+    Assessment found = AssessedJob.of(folder, looseFoot(load, false, "never"));
 
     double overB = (3 * load * 2000 * 2000 / 8 + StateJob.WEIGHT * (8e9 + 1e9) / 4) / (2 * 3000);
     double middle = load * 2000 / 4 + StateJob.WEIGHT * 2000 * 2000 / 8 - overB / 2;
@@ -111,8 +112,8 @@ class JudgedFromStatesTest {
   void aBeamColumnIsUsedAsItsClosedFormSays() {
     double force = 40_000;
     double load = 2_000;
-    Assessment second = StateJob.assess(folder, beamColumn(load, force, "always"));
-    Assessment first = StateJob.assess(folder, beamColumn(load, force, "never"));
+    Assessment second = AssessedJob.of(folder, beamColumn(load, force, "always"));
+    Assessment first = AssessedJob.of(folder, beamColumn(load, force, "never"));
 
     double u = 1000 * Math.sqrt(StateJob.PERMANENT * force / StateJob.RIGIDITY);
     double k2 = StateJob.PERMANENT * force / StateJob.RIGIDITY;
@@ -143,9 +144,8 @@ class JudgedFromStatesTest {
   @Test
   void aMemberCodeSeesTheMomentsOfTheState() {
     double force = 40_000;
-    Assessment second =
-        StateJob.assess(folder, StateJob.byCode(beamColumn(2_000, force, "always")));
-    Assessment first = StateJob.assess(folder, StateJob.byCode(beamColumn(2_000, force, "never")));
+    Assessment second = AssessedJob.of(folder, StateJob.byCode(beamColumn(2_000, force, "always")));
+    Assessment first = AssessedJob.of(folder, StateJob.byCode(beamColumn(2_000, force, "never")));
 
     double inertia = (Math.pow(80, 4) - Math.pow(72, 4)) / 12;
     double pressed = StateJob.PERMANENT * force;
@@ -188,7 +188,7 @@ class JudgedFromStatesTest {
   void aMastIsUsedAsItsClosedFormSays() {
     double force = 40_000;
     Assessment found =
-        StateJob.assess(
+        AssessedJob.of(
             folder,
             StateJob.text(
                 "0.005",
@@ -222,8 +222,8 @@ class JudgedFromStatesTest {
   /** Where first order suffices nothing changes: the sums over load cases are the results. */
   @Test
   void whereNothingIsSolvedAsAStateTheSumsStay() {
-    Assessment automatic = StateJob.assess(folder, beamColumn(2_000, 1_000, "auto"));
-    Assessment never = StateJob.assess(folder, beamColumn(2_000, 1_000, "never"));
+    Assessment automatic = AssessedJob.of(folder, beamColumn(2_000, 1_000, "auto"));
+    Assessment never = AssessedJob.of(folder, beamColumn(2_000, 1_000, "never"));
 
     assertThat(automatic.verdicts().stream().map(Verdict::demand).toList())
         .isEqualTo(never.verdicts().stream().map(Verdict::demand).toList());
@@ -239,7 +239,7 @@ class JudgedFromStatesTest {
   void statesAndSumsStandSideBySide() {
     double force = 15_000;
     double load = 2_000;
-    Assessment found = StateJob.assess(folder, beamColumn(load, force, "auto"));
+    Assessment found = AssessedJob.of(folder, beamColumn(load, force, "auto"));
 
     double k2 = StateJob.PERMANENT * force / StateJob.RIGIDITY;
     double u = 1000 * Math.sqrt(k2);
@@ -261,7 +261,7 @@ class JudgedFromStatesTest {
    */
   @Test
   void aCombinationWithoutAStateIsNamed() {
-    Assessment found = StateJob.assess(folder, beamColumn(2_000, 400_000, "always"));
+    Assessment found = AssessedJob.of(folder, beamColumn(2_000, 400_000, "always"));
 
     assertThat(found.verdicts()).anyMatch(v -> v.check().equals("stability"));
     assertThat(StateJob.verdict(found, "members in states", "whole structure").remark())

@@ -1,20 +1,7 @@
 package spanledger.verification.behaviour;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Locale;
-import spanledger.action.ActionPlanner;
-import spanledger.analysis.FrameAnalysis;
-import spanledger.job.Job;
-import spanledger.job.JobReader;
-import spanledger.job.ReadJob;
-import spanledger.job.Tables;
 import spanledger.verdict.Assessment;
-import spanledger.verdict.Assessor;
 import spanledger.verdict.Verdict;
 
 /**
@@ -89,31 +76,6 @@ public final class StateJob {
   public static String force(String node, double x, double z) {
     return String.format(
         Locale.ROOT, "{\"node\": \"%s\", \"force\": [\"%s N\", \"0 N\", \"%s N\"]}", node, x, z);
-  }
-
-  static Assessment assess(Path folder, String text) {
-    Path file = folder.resolve("job.json");
-    try {
-      Files.writeString(file, text);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    ReadJob read = new JobReader(Tables.shipped()).read(file);
-    assertThat(read).as(read.problems().toString()).isInstanceOf(ReadJob.Accepted.class);
-    Job job = ((ReadJob.Accepted) read).job();
-    return new Assessor(job.rules(), job.rails(), job.placesPerSegment())
-        .inOrder(job.analysis().secondOrder())
-        .byCode(job.memberDesign())
-        .assess(
-            new FrameAnalysis(job.frame()),
-            ActionPlanner.plan(
-                job.frame(),
-                job.surfaces(),
-                job.rails(),
-                job.userCases(),
-                job.rules(),
-                job.combinations()),
-            job.combinations());
   }
 
   static Verdict verdict(Assessment found, String check, String subject) {

@@ -3,27 +3,18 @@ package spanledger.verification.jointdesign;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spanledger.action.ActionPlanner;
-import spanledger.analysis.FrameAnalysis;
-import spanledger.job.Job;
-import spanledger.job.JobReader;
-import spanledger.job.ReadJob;
-import spanledger.job.Tables;
 import spanledger.jointdesign.AnchorDemand;
 import spanledger.jointdesign.FaceRun;
 import spanledger.jointdesign.JointFinding;
 import spanledger.verdict.Assessment;
-import spanledger.verdict.Assessor;
 import spanledger.verdict.CheckGroup;
 import spanledger.verdict.Status;
 import spanledger.verdict.Verdict;
+import spanledger.verification.check.AssessedJob;
 
 /**
  * A level cantilever from job file to verdict of its joint, against statics.
@@ -315,26 +306,6 @@ class JointJobTest {
                     : "\"joints\": [{\"members\": [\"bar\"], \"ends\": \""
                         + end
                         + "\", \"joint\": \"joint\"}]");
-    Path file = folder.resolve("joint.json");
-    try {
-      Files.writeString(file, text);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    ReadJob read = new JobReader(Tables.shipped()).read(file);
-    assertThat(read.problems()).isEmpty();
-    Job job = ((ReadJob.Accepted) read).job();
-    return new Assessor(job.rules(), job.rails(), job.placesPerSegment())
-        .withJoints(job.jointDesign())
-        .assess(
-            new FrameAnalysis(job.frame()),
-            ActionPlanner.plan(
-                job.frame(),
-                job.surfaces(),
-                job.rails(),
-                job.userCases(),
-                job.rules(),
-                job.combinations()),
-            job.combinations());
+    return AssessedJob.of(folder, text);
   }
 }

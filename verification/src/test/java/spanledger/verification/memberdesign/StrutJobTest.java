@@ -3,26 +3,18 @@ package spanledger.verification.memberdesign;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spanledger.action.ActionPlanner;
-import spanledger.analysis.FrameAnalysis;
-import spanledger.job.Job;
-import spanledger.job.JobReader;
-import spanledger.job.ReadJob;
-import spanledger.job.Tables;
 import spanledger.resistance.member.BucklingMode;
 import spanledger.resistance.member.MemberCase;
 import spanledger.section.SectionProperties;
 import spanledger.verdict.Assessment;
-import spanledger.verdict.Assessor;
 import spanledger.verdict.CheckGroup;
 import spanledger.verdict.Status;
 import spanledger.verdict.Verdict;
+import spanledger.verification.check.AssessedJob;
 
 /**
  * A strut from job file to verdict.
@@ -152,26 +144,6 @@ class StrutJobTest {
              "lateral-torsional"], "timesMember": "1", "reason": "no twist at its ends"}]%s}}
         """
             .formatted(height, base, head, Double.toString(load), length, welds);
-    Path file = folder.resolve("strut.json");
-    try {
-      Files.writeString(file, text);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
-    ReadJob read = new JobReader(Tables.shipped()).read(file);
-    assertThat(read.problems()).isEmpty();
-    Job job = ((ReadJob.Accepted) read).job();
-    return new Assessor(job.rules(), job.rails(), job.placesPerSegment())
-        .byCode(job.memberDesign())
-        .assess(
-            new FrameAnalysis(job.frame()),
-            ActionPlanner.plan(
-                job.frame(),
-                job.surfaces(),
-                job.rails(),
-                job.userCases(),
-                job.rules(),
-                job.combinations()),
-            job.combinations());
+    return AssessedJob.of(folder, text);
   }
 }

@@ -5,51 +5,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spanledger.cli.Main;
-import spanledger.verification.calc.CachedValues;
-import spanledger.verification.calc.CalcEngine;
 
 /** The files of a job that is described in the words of the trade: the maintenance stand. */
 class AssemblyWorkbookTest {
 
-  private static final Path JOB =
-      Path.of(System.getProperty("spanledger.root", ".."))
-          .resolve("docs/examples/packing-house-maintenance-stand.json");
-
   @TempDir static Path folder;
+  private static CheckedJob checked;
   private static Book book;
 
   @BeforeAll
   static void check() throws IOException {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exit =
-        Main.run(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            List.of("check", JOB.toString(), "--out", folder.toString()).toArray(String[]::new));
-    assertThat(exit).as(out.toString() + err).isEqualTo(1);
-    book = Book.read(folder.resolve("workbook.xlsx"));
+    checked = CheckedJob.of(CheckedJob.example("packing-house-maintenance-stand.json"), folder);
+    assertThat(checked.exit()).as(checked.said()).isEqualTo(1);
+    book = checked.book();
   }
 
   @Test
   void anotherProgramWorksOutTheSameInEveryFormulaCell() throws IOException {
-    CalcEngine engine = CalcEngine.required();
-    Path stripped = folder.resolve("stripped.xlsx");
-    int formulas = CachedValues.strip(folder.resolve("workbook.xlsx"), stripped);
-
-    Recalculation recalculation = new Recalculation(book, Book.read(engine.recalculate(stripped)));
-
-    assertThat(recalculation.disagreements()).isEmpty();
-    assertThat(recalculation.compared()).isEqualTo(formulas);
+    assertThat(checked.recalculation().disagreements()).isEmpty();
   }
 
   @Test
