@@ -120,7 +120,7 @@ public final class StandingAnalysis {
       EquilibriumRule rule, ToDoubleFunction<List<PlacedForce>> effect) {
     List<LeadingLoads.Alternative> all = new ArrayList<>(loads.alternatives(rule));
     if (rule.leading() == LeadingAction.FLOOR && hasImposed()) {
-      all.add(0, new LeadingLoads.Alternative("loads on floors where they tip", loads.imposed()));
+      all.add(0, new LeadingLoads.Alternative("imposed loads where they tip", loads.imposed()));
     }
     if (rule.leading() == LeadingAction.WIND && !exposures.isEmpty()) {
       double angle = WorstDirection.of(a -> effect.applyAsDouble(wind(WorstDirection.at(a))));

@@ -92,6 +92,7 @@ final class JointVerdicts {
         1,
         "",
         Optional.of(finding.governing()),
+        finding.hangsOnLoads() ? Optional.of(finding.run().instance()) : Optional.empty(),
         remark(finding, known));
   }
 }

@@ -19,6 +19,9 @@ final class StandingVerdicts {
   /** How the check against sliding is called. */
   static final String SLIDING = "sliding";
 
+  /** Of more places the first and the last are named; the sheet names all. */
+  private static final int NAMED = 3;
+
   private static final String ALL = "whole structure";
 
   private final StandingResult result;
@@ -86,10 +89,20 @@ final class StandingVerdicts {
     return mass < 0
         ? "no ballast at its places helps"
         : String.format(
-            Locale.ROOT,
-            "%.1f kg of ballast needed, evenly on %s",
-            mass,
-            String.join(", ", result.ballastPlaceNames()));
+            Locale.ROOT, "%.1f kg of ballast needed, %s", mass, places(result.ballastPlaceNames()));
+  }
+
+  private static String places(List<String> names) {
+    return names.size() == 1
+        ? "on " + names.get(0)
+        : names.size() <= NAMED
+            ? "evenly on " + String.join(", ", names)
+            : "evenly on "
+                + names.size()
+                + " places from "
+                + names.get(0)
+                + " to "
+                + names.get(names.size() - 1);
   }
 
   private Verdict sliding(SlidingCase worst) {

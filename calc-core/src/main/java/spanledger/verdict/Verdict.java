@@ -15,7 +15,8 @@ import spanledger.envelope.Instance;
  * @param capacity what may be borne, in {@code unit}; NaN for demands and unchecked items
  * @param unit the core unit of both, empty for ratios
  * @param governing the combination, place and cut that govern, if there are any
- * @param instance the combination, with the place of its moving load, if there is one
+ * @param instance the combination, with the place of its moving load, if there is one; empty beside
+ *     a cut for what no load changes
  * @param remark why, or what to do; may be empty
  */
 public record Verdict(

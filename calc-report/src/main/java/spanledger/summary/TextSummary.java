@@ -19,6 +19,10 @@ public final class TextSummary {
   private static final int MOST_ROWS = 12;
   private static final String RULE = "-".repeat(100);
 
+  /** What fails first, then what loads use, then sizes and tightening that are as they must be. */
+  private static final Comparator<List<Verdict>> SIZES_LAST =
+      Comparator.comparingInt(same -> isKeptSize(same.get(0)) ? 1 : 0);
+
   private TextSummary() {}
 
   /**
@@ -72,10 +76,24 @@ public final class TextSummary {
         String.format(Locale.ROOT, "%-6s %-5s %-28s %-20s %s", "used", "", "check", "on", "where"));
     long failed = alike.keySet().stream().filter(k -> k.startsWith("FAILED")).count();
     long shown = Math.min(alike.size(), Math.max(MOST_ROWS, failed));
-    alike.values().stream().limit(shown).forEach(same -> row(text, same));
+    alike.values().stream().sorted(SIZES_LAST).limit(shown).forEach(same -> row(text, same));
     if (alike.size() > shown) {
-      line(text, "  ... and " + (alike.size() - shown) + " more, less used; all in the workbook");
+      line(
+          text,
+          "  ... and "
+              + (alike.size() - shown)
+              + " more, less used or sizes that no load changes; all in the workbook");
     }
+  }
+
+  private static boolean isKeptSize(Verdict verdict) {
+    return verdict.status() == Status.PASSED && isSize(verdict);
+  }
+
+  /** No load changes the sizes of the structure and of joints, nor what tightening does. */
+  private static boolean isSize(Verdict verdict) {
+    return verdict.group() == CheckGroup.GEOMETRY
+        || (verdict.group() == CheckGroup.JOINTS && verdict.instance().isEmpty());
   }
 
   /** Members of one role and section are alike at a glance. */
@@ -108,14 +126,17 @@ public final class TextSummary {
             where(verdict)));
   }
 
-  /** A combination without a solution has no utilisation. */
+  /** A combination without a solution, or a part that is missing, has no utilisation. */
   private static String used(Verdict verdict) {
-    return Double.isNaN(verdict.utilisation())
+    return !Double.isFinite(verdict.utilisation())
         ? "-"
         : String.format(Locale.ROOT, "%.1f%%", 100 * verdict.utilisation());
   }
 
   private static String where(Verdict verdict) {
+    if (isSize(verdict)) {
+      return verdict.remark();
+    }
     return verdict
         .governing()
         .map(g -> g.instance().words() + "; cut at " + g.station().words())
