@@ -107,16 +107,7 @@ final class Head {
             statics);
     p.use("η_hb", "wings of the head in bending", pull, bending, statics);
     p.use("η_hv", "wings of the head in shear", pull, shear, statics);
-    Source together =
-        Source.fromMemory("D. C. Drucker, J. Appl. Mech. 23 (1956)", "beam of rectangular section");
-    Reference both =
-        p.step(
-            "both",
-            "bending and shear together",
-            pull.over(bending).plus(pull.over(shear).pow(4)),
-            together);
-    Reference most = p.step("both_Rd", "most that they may be", number(1), together);
-    p.step("η_hbv", "wings in bending and shear, use", both.over(most), together);
+    p.bendingAndShear("η_hbv", "wings in bending and shear", pull, bending, shear);
     return p.build();
   }
 

@@ -85,6 +85,21 @@ final class JointSteps {
     return step(symbol, words + ", use", demand.over(max(capacity, LEAST)), from);
   }
 
+  /** How much of bending and shear of a rectangular part is used, both from one force. */
+  Reference bendingAndShear(
+      String symbol, String words, Reference force, Reference bending, Reference shear) {
+    Source source =
+        Source.fromMemory("D. C. Drucker, J. Appl. Mech. 23 (1956)", "beam of rectangular section");
+    Reference both =
+        step(
+            "both",
+            "bending and shear together",
+            force.over(bending).plus(force.over(shear).pow(4)),
+            source);
+    Reference most = step("both_Rd", "most that they may be", number(1), source);
+    return step(symbol, words + ", use", both.over(most), source);
+  }
+
   Procedure build() {
     return builder.build();
   }

@@ -1,7 +1,6 @@
 package spanledger.resistance.joint;
 
 import static spanledger.procedure.Formulas.min;
-import static spanledger.procedure.Formulas.number;
 
 import java.util.List;
 import spanledger.procedure.CompiledProcedure;
@@ -81,16 +80,7 @@ final class Key {
     p.use("η_kp", "key on the side of the slot", force, pressed, statics);
     p.use("η_kv", "root of the key in shear", force, sheared, statics);
     p.use("η_kb", "root of the key in bending", force, bent, statics);
-    Source together =
-        Source.fromMemory("D. C. Drucker, J. Appl. Mech. 23 (1956)", "beam of rectangular section");
-    Reference both =
-        p.step(
-            "both",
-            "bending and shear together",
-            force.over(bent).plus(force.over(sheared).pow(4)),
-            together);
-    Reference most = p.step("both_Rd", "most that they may be", number(1), together);
-    p.step("η_kbv", "root in bending and shear, use", both.over(most), together);
+    p.bendingAndShear("η_kbv", "root in bending and shear", force, bent, sheared);
     return p.build();
   }
 }

@@ -187,16 +187,7 @@ final class Lip {
             JointSource.derived("Uniform pressure up to yielding"));
     p.use("η_lb", "lip in bending", plate.pull, bending, hinge);
     p.use("η_lv", "lip in shear", plate.pull, sheared, hinge);
-    Source together =
-        Source.fromMemory("D. C. Drucker, J. Appl. Mech. 23 (1956)", "beam of rectangular section");
-    Reference both =
-        p.step(
-            "both",
-            "bending and shear together",
-            plate.pull.over(bending).plus(plate.pull.over(sheared).pow(4)),
-            together);
-    Reference most = p.step("both_Rd", "most that they may be", number(1), together);
-    p.step("η_lbv", "lip in bending and shear, use", both.over(most), together);
+    p.bendingAndShear("η_lbv", "lip in bending and shear", plate.pull, bending, sheared);
     p.use("η_lp", "lip under the head", plate.pull, pressed, hinge);
     return p.build();
   }

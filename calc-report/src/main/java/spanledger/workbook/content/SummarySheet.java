@@ -29,8 +29,8 @@ final class SummarySheet {
           "greatest moment left over, N·mm",
           "greatest movement of held nodes");
 
-  private static final String USED = "utilisation";
-  private static final String VERDICT = "verdict";
+  static final String USED = "utilisation";
+  static final String VERDICT = "verdict";
 
   private SummarySheet() {}
 
@@ -54,45 +54,21 @@ final class SummarySheet {
     sheet.title("Summary", "Every check with its live result. What is not checked stands first.");
     writeOpen(sheet, assessment);
     writeProof(sheet, balance, mode, states);
+    UncutChecks uncut = new UncutChecks(sheet);
     for (CheckGroup group : CheckGroup.values()) {
       writeGroup(sheet, group, assessment, shown, strength, byCode, joints, deflection);
       if (group == CheckGroup.STABILITY) {
-        writeFrame(sheet, assessment, stability);
+        uncut.frame(assessment, stability);
       }
       if (group == CheckGroup.VIBRATION) {
-        writeVibration(sheet, assessment, vibration);
+        uncut.vibration(assessment, vibration);
       }
       if (group == CheckGroup.WHOLE_STRUCTURE) {
-        writeWhole(sheet, assessment, whole);
+        uncut.whole(assessment, whole);
       }
     }
-    writeDeck(sheet, deck.judged());
-    writeGeometry(sheet, geometry);
-  }
-
-  private static void writeDeck(LedgerSheet sheet, List<DeckSheet.Judged> deck) {
-    if (deck.isEmpty()) {
-      return;
-    }
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    for (DeckSheet.Judged one : deck) {
-      rows.add(
-          judged(
-              one.finding().check(),
-              one.finding().use().subject(),
-              one.used(),
-              one.finding().remark()));
-    }
-    sheet.add(
-        new DataTable(
-            CheckGroup.DECK.words(),
-            List.of(
-                Column.text("check", 34),
-                Column.text("on", 22),
-                Column.number(USED, "demand per capacity", Dimension.NONE),
-                Column.text(VERDICT, 16),
-                Column.wrapped("remark", 60)),
-            rows));
+    uncut.deck(deck.judged());
+    uncut.geometry(geometry);
   }
 
   private static void writeOpen(LedgerSheet sheet, Assessment assessment) {
@@ -223,148 +199,6 @@ final class SummarySheet {
                     LedgerCell.blank(),
                     LedgerCell.live(
                         "MAX(" + cells.column(USED).from(sheet.name()) + ")", greatest)))));
-  }
-
-  private static void writeGeometry(LedgerSheet sheet, List<GeometrySheet.Judged> geometry) {
-    if (geometry.isEmpty()) {
-      return;
-    }
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    for (GeometrySheet.Judged one : geometry) {
-      rows.add(
-          judged(
-              one.finding().check() + (one.finding().atMost() ? ", at most" : ", at least"),
-              one.finding().subject(),
-              one.used(),
-              one.finding().remark()));
-    }
-    sheet.add(
-        new DataTable(
-            CheckGroup.GEOMETRY.words(),
-            List.of(
-                Column.text("check", 34),
-                Column.text("on", 22),
-                Column.number(USED, "size per limit, or limit per size", Dimension.NONE),
-                Column.text(VERDICT, 16),
-                Column.wrapped("remark", 60)),
-            rows));
-  }
-
-  /** Checks of the frame as a whole, which have no cut. */
-  private static void writeFrame(
-      LedgerSheet sheet, Assessment assessment, StabilitySheet stability) {
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    for (Verdict verdict : assessment.verdicts()) {
-      boolean judged = verdict.status() == Status.PASSED || verdict.status() == Status.FAILED;
-      if (verdict.group() == CheckGroup.STABILITY && judged && verdict.governing().isEmpty()) {
-        rows.add(frameRow(sheet, verdict, stability));
-      }
-    }
-    if (!rows.isEmpty()) {
-      sheet.add(
-          new DataTable(
-              "Stability of the frame",
-              List.of(
-                  Column.text("check", 34),
-                  Column.text("on", 22),
-                  Column.number(USED, "1 over the critical load factor", Dimension.NONE),
-                  Column.text(VERDICT, 16),
-                  Column.wrapped("why", 34)),
-              rows));
-    }
-  }
-
-  private static void writeVibration(
-      LedgerSheet sheet, Assessment assessment, VibrationSheet vibration) {
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    for (Verdict verdict : assessment.verdicts()) {
-      if (verdict.group() == CheckGroup.VIBRATION) {
-        vibration
-            .used(verdict.check())
-            .ifPresent(
-                used ->
-                    rows.add(judged(verdict.check(), verdict.subject(), used, verdict.remark())));
-      }
-    }
-    if (!rows.isEmpty()) {
-      sheet.add(
-          new DataTable(
-              CheckGroup.VIBRATION.words(),
-              List.of(
-                  Column.text("check", 34),
-                  Column.text("on", 22),
-                  Column.number(USED, "limit per frequency", Dimension.NONE),
-                  Column.text(VERDICT, 16),
-                  Column.wrapped("how it moves", 34)),
-              rows));
-    }
-  }
-
-  private static void writeWhole(
-      LedgerSheet sheet, Assessment assessment, WholeStructureSheet whole) {
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    for (Verdict verdict : assessment.verdicts()) {
-      boolean judged = verdict.status() == Status.PASSED || verdict.status() == Status.FAILED;
-      if (verdict.group() == CheckGroup.WHOLE_STRUCTURE && judged) {
-        rows.add(
-            whole
-                .used(verdict.check(), verdict.subject())
-                .map(used -> judged(verdict.check(), verdict.subject(), used, verdict.remark()))
-                .orElseGet(() -> fallen(verdict)));
-      }
-    }
-    if (!rows.isEmpty()) {
-      sheet.add(
-          new DataTable(
-              CheckGroup.WHOLE_STRUCTURE.words(),
-              List.of(
-                  Column.text("check", 34),
-                  Column.text("on", 22),
-                  Column.number(USED, "demand per capacity", Dimension.NONE),
-                  Column.text(VERDICT, 16),
-                  Column.wrapped("remark", 60)),
-              rows));
-    }
-  }
-
-  /** What falls has no utilisation. */
-  private static List<LedgerCell> fallen(Verdict verdict) {
-    return List.of(
-        LedgerCell.text(verdict.check()),
-        LedgerCell.text(verdict.subject()),
-        LedgerCell.blank(),
-        LedgerCell.judged(verdict.status() == Status.PASSED ? Outcome.PASS : Outcome.FAIL),
-        LedgerCell.text(verdict.remark()));
-  }
-
-  private static List<LedgerCell> frameRow(
-      LedgerSheet sheet, Verdict verdict, StabilitySheet stability) {
-    Optional<NumberAt> factor =
-        verdict.instance().flatMap(instance -> stability.factor(instance.words()));
-    return List.of(
-        LedgerCell.text(verdict.check()),
-        LedgerCell.text(verdict.subject()),
-        factor
-            .map(f -> LedgerCell.live("1/" + f.from(sheet.name()), 1 / f.value()))
-            .orElseGet(LedgerCell::blank),
-        factor
-            .map(
-                f ->
-                    LedgerCell.judged(
-                        "{" + USED + "}<1", f.value() > 1, Outcome.PASS, Outcome.FAIL))
-            .orElseGet(() -> LedgerCell.judged(Outcome.FAIL)),
-        LedgerCell.text(verdict.remark()));
-  }
-
-  /** A row that passes if no more than all is used. */
-  private static List<LedgerCell> judged(
-      String check, String subject, NumberAt used, String remark) {
-    return List.of(
-        LedgerCell.text(check),
-        LedgerCell.text(subject),
-        LedgerCell.linked(used),
-        LedgerCell.judged("{" + USED + "}<=1", used.value() <= 1, Outcome.PASS, Outcome.FAIL),
-        LedgerCell.text(remark));
   }
 
   private static List<LedgerCell> row(Verdict verdict, NumberAt used, Set<String> covered) {
