@@ -21,6 +21,7 @@ import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 
 /**
  * A line through points whose numbers stand in cells, with one place marked by a thin line. Black
@@ -47,6 +48,7 @@ public record LineChart(
   public static final int ROWS = 18;
 
   private static final int LAST_COLUMN = 6;
+  private static final String ENGLISH = "en-GB";
   private static final byte[] BLACK = {0, 0, 0};
   private static final byte[] GREY = {(byte) 0xB4, (byte) 0xB4, (byte) 0xB4};
   private static final double THICK = 1.75;
@@ -99,6 +101,16 @@ public record LineChart(
       worst.setLineProperties(ink(BLACK, THIN));
     }
     chart.plot(data);
+    chart.getCTChart().getPlotArea().getValAxList().forEach(LineChart::inEnglish);
+  }
+
+  /** The library would name the language of the machine. */
+  private static void inEnglish(CTValAx axis) {
+    axis.getTitle()
+        .getTx()
+        .getRich()
+        .getPList()
+        .forEach(words -> words.getRList().forEach(run -> run.getRPr().setLang(ENGLISH)));
   }
 
   private static XDDFScatterChartData.Series add(
