@@ -1,5 +1,6 @@
 package spanledger.jointdesign;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spanledger.frame.Member;
@@ -14,12 +15,22 @@ import spanledger.resistance.joint.JointCode;
  * @param code the code
  * @param joints joints of member ends; the first that covers an end counts
  * @param feet feet of supports; the first that covers a support counts
+ * @param contacts advice on their metals
  */
-public record JointDesign(JointCode code, List<JointPlacing> joints, List<FootPlacing> feet) {
+public record JointDesign(
+    JointCode code, List<JointPlacing> joints, List<FootPlacing> feet, MetalContacts contacts) {
 
   public JointDesign {
     joints = List.copyOf(joints);
     feet = List.copyOf(feet);
+  }
+
+  /** All joints and feet, used or not. */
+  List<JointType> types() {
+    List<JointType> types = new ArrayList<>();
+    joints.forEach(placing -> types.add(placing.joint()));
+    feet.forEach(placing -> types.add(placing.foot()));
+    return types;
   }
 
   /**

@@ -8,6 +8,7 @@ import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.joint.BracketJoint;
+import spanledger.jointdesign.JointJudgement.OpenCheck;
 import spanledger.memberdesign.MemberForces;
 
 /** Judges the described joints of a frame under the states that govern its members. */
@@ -35,6 +36,7 @@ public final class JointJudge {
         if (joint.isPresent()) {
           JointCalculation calculation = new JointCalculation(design.code(), end, joint.get());
           worst.over(end, end.station(frame), states, calculation::run);
+          review(end, joint.get(), worst);
         } else if (isOpen(frame, end)) {
           undescribed.add(end);
         }
@@ -42,7 +44,21 @@ public final class JointJudge {
     }
     List<AnchorDemand> anchors = new FootJudge(design, worst).judge(analysis, states);
     return new JointJudgement(
-        design.code().title(), worst.findings(), worst.open(), undescribed, anchors);
+        design.code().title(),
+        worst.findings(),
+        worst.open(),
+        undescribed,
+        anchors,
+        design.contacts().advice(design.types()));
+  }
+
+  /** Parts that cannot be worked out are told by the checks themselves. */
+  private static void review(JointEnd end, BracketJoint joint, WorstChecks worst) {
+    try {
+      StiffnessReview.of(end, joint).forEach(what -> worst.open(new OpenCheck(end.name(), what)));
+    } catch (IllegalArgumentException cannotBe) {
+      worst.open(new OpenCheck(end.name(), "stiffness of its parts: " + cannotBe.getMessage()));
+    }
   }
 
   /**

@@ -1,6 +1,7 @@
 package spanledger.jointdesign;
 
 import java.util.List;
+import spanledger.resistance.joint.ContactAdvice;
 
 /**
  * What a code says of the joints of a frame.
@@ -11,19 +12,22 @@ import java.util.List;
  * @param undescribed member ends that are joined to something, of which the job says nothing
  * @param anchors the greatest tension and the greatest shear of an anchor of each foot that has
  *     some
+ * @param contacts advice on their metals, not a verdict
  */
 public record JointJudgement(
     String title,
     List<JointFinding> findings,
     List<OpenCheck> open,
     List<JointEnd> undescribed,
-    List<AnchorDemand> anchors) {
+    List<AnchorDemand> anchors,
+    List<ContactAdvice> contacts) {
 
   public JointJudgement {
     findings = List.copyOf(findings);
     open = List.copyOf(open);
     undescribed = List.copyOf(undescribed);
     anchors = List.copyOf(anchors);
+    contacts = List.copyOf(contacts);
   }
 
   /**

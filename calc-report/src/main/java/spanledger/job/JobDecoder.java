@@ -15,7 +15,6 @@ import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedNumber;
-import spanledger.joint.JointType;
 import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
 
@@ -81,16 +80,11 @@ final class JobDecoder {
     Optional<Located> memberChecks = fields.find("memberChecks");
     Optional<MemberDesign> design =
         memberChecks.flatMap(new MemberChecksDecoder(reading, structure, tables.codes())::decode);
-    Names<JointType> details =
-        named(
-            fields,
-            "jointDetails",
-            "joint",
-            new JointDetailDecoder(reading, structure, known)::decode);
     Optional<Located> jointChecks = fields.find("jointChecks");
     Optional<JointDesign> joints =
         jointChecks.flatMap(
-            new JointChecksDecoder(reading, structure, tables.jointCodes(), details)::decode);
+            new JointChecksDecoder(reading, structure, tables.jointCodes(), structure.described())
+                ::decode);
     Optional<Located> stands = fields.find("standing");
     Optional<StandingBlock> standing =
         stands
@@ -119,7 +113,6 @@ final class JobDecoder {
         || !rails.areAllSound()
         || !userCases.areAllSound()
         || !trains.areAllSound()
-        || !details.areAllSound()
         || joints.isPresent() != jointChecks.isPresent()
         || design.isPresent() != memberChecks.isPresent()
         || standing.isPresent() != stands.isPresent()) {

@@ -18,8 +18,11 @@ import spanledger.jointdesign.Ends;
 import spanledger.jointdesign.FootPlacing;
 import spanledger.jointdesign.JointDesign;
 import spanledger.jointdesign.JointPlacing;
+import spanledger.jointdesign.MetalContacts;
 import spanledger.memberdesign.MemberPick;
 import spanledger.resistance.joint.JointCode;
+import spanledger.resistance.joint.Surroundings;
+import spanledger.tables.ContactTables;
 import spanledger.tables.NearMiss;
 
 /** Decodes by which code joints are checked, and where they are. */
@@ -68,8 +71,17 @@ final class JointChecksDecoder {
       placing.ifPresent(feet::add);
       sound &= placing.isPresent();
     }
+    Optional<Located> around = fields.find("surroundings");
+    Optional<Surroundings> surroundings =
+        around.flatMap(word -> values.word(word, ContactTables.SURROUNDINGS));
+    sound &= around.isPresent() == surroundings.isPresent();
     return sound && code.isPresent()
-        ? Optional.of(new JointDesign(code.get(), placed, feet))
+        ? Optional.of(
+            new JointDesign(
+                code.get(),
+                placed,
+                feet,
+                new MetalContacts(ContactTables.standard(), surroundings)))
         : Optional.empty();
   }
 

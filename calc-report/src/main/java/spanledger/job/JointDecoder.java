@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
+import spanledger.frame.StiffnessBounds;
 import spanledger.frame.Vector;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
@@ -11,6 +12,9 @@ import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedObject;
 import spanledger.job.source.Located.LocatedText;
+import spanledger.joint.BracketJoint;
+import spanledger.joint.JointType;
+import spanledger.jointdesign.DescribedStiffness;
 import spanledger.quantity.Dimension;
 
 /** Decodes how members are joined to their nodes. */
@@ -24,10 +28,20 @@ final class JointDecoder {
   private final Reading reading;
   private final Values values;
   private final SpringDecoder springs;
+  private final Names<JointType> described;
+  private final StiffnessBounds.Bound bound;
 
-  JointDecoder(Reading reading, SpringDecoder springs) {
+  /**
+   * @param described joints described by their parts
+   * @param bound the bound taken of their stiffness
+   */
+  JointDecoder(
+      Reading reading, SpringDecoder springs, Names<JointType> described, StiffnessBound bound) {
     this.reading = reading;
     this.springs = springs;
+    this.described = described;
+    this.bound =
+        bound == StiffnessBound.LOWER ? StiffnessBounds.Bound.LOWER : StiffnessBounds.Bound.UPPER;
     this.values = new Values(reading);
   }
 
@@ -35,7 +49,45 @@ final class JointDecoder {
     if (joint instanceof LocatedText) {
       return values.word(joint, WHOLE);
     }
+    if (joint instanceof LocatedObject object && object.find("fromJoint").isPresent()) {
+      return reading.fields("jointFromParts", joint).flatMap(this::decodeFromParts);
+    }
     return reading.fields("joint", joint).flatMap(this::decodeApart);
+  }
+
+  /** As stiff as the parts of a described joint are. */
+  private Optional<MemberEnd> decodeFromParts(Fields fields) {
+    Optional<Located> named = fields.require("fromJoint");
+    Optional<JointType> type = named.flatMap(described::resolve);
+    Optional<Vector> offset = offset(fields);
+    if (type.isEmpty() || offset.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!(type.get() instanceof BracketJoint joint)) {
+      reading.error(
+          named.orElseThrow(),
+          "a foot in place of a joint of member ends",
+          "a joint of kind \"bracket\"",
+          "name another joint, or say the turns one by one");
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(DescribedStiffness.of(joint).memberEnd(bound, offset.get()));
+    } catch (IllegalArgumentException cannotBe) {
+      reading.error(
+          named.orElseThrow(),
+          "a joint whose stiffness cannot be worked out: " + cannotBe.getMessage(),
+          "a joint whose parts hold the member along its axis, with bolts where their leg bends",
+          "correct the joint, or say the turns one by one");
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Vector> offset(Fields fields) {
+    return fields
+        .find("offset")
+        .map(at -> values.vector(at, Dimension.LENGTH))
+        .orElse(Optional.of(Vector.ZERO));
   }
 
   private Optional<MemberEnd> decodeApart(Fields fields) {
@@ -44,11 +96,7 @@ final class JointDecoder {
         fields.find("axial").map(this::axial).orElse(Optional.of(Restraint.FIXED));
     Optional<Restraint> aboutY = fields.require("aboutY").flatMap(this::restraint);
     Optional<Restraint> aboutZ = fields.require("aboutZ").flatMap(this::restraint);
-    Optional<Vector> offset =
-        fields
-            .find("offset")
-            .map(at -> values.vector(at, Dimension.LENGTH))
-            .orElse(Optional.of(Vector.ZERO));
+    Optional<Vector> offset = offset(fields);
     if (torsion.isEmpty()
         || axial.isEmpty()
         || aboutY.isEmpty()

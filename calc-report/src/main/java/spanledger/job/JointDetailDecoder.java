@@ -26,6 +26,7 @@ import spanledger.joint.JointType;
 import spanledger.joint.Tightening;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
+import spanledger.section.Section;
 
 /** Decodes the kinds of joints and feet. */
 final class JointDetailDecoder {
@@ -36,19 +37,16 @@ final class JointDetailDecoder {
   private final FaceBoltDecoder bolts;
   private final JointFaceDecoder faces;
 
-  JointDetailDecoder(Reading reading, Structure structure, Tables tables) {
+  JointDetailDecoder(
+      Reading reading, Names<Section> sections, Names<MaterialChoice> materials, Tables tables) {
     this.reading = reading;
     this.values = new Values(reading);
     this.parts =
         new JointParts(
-            reading,
-            structure.materials(),
-            new AlloyChooser(reading, tables.alloys()),
-            tables.bolts());
+            reading, materials, new AlloyChooser(reading, tables.alloys()), tables.bolts());
     this.bolts = new FaceBoltDecoder(reading, parts);
     this.faces =
-        new JointFaceDecoder(
-            reading, parts, bolts, new SlotLipDecoder(reading, parts, structure.sections()));
+        new JointFaceDecoder(reading, parts, bolts, new SlotLipDecoder(reading, parts, sections));
   }
 
   Names<JointType> decode(Located given) {

@@ -78,7 +78,7 @@ final class MemberDecoder {
 
   MemberDecoder(
       Reading reading,
-      SpringDecoder springs,
+      JointDecoder joints,
       Names<Node> nodes,
       Names<Section> sections,
       Names<MaterialChoice> materials,
@@ -86,7 +86,7 @@ final class MemberDecoder {
     this.reading = reading;
     this.values = new Values(reading);
     this.turns = new TurnDecoder(reading);
-    this.joints = new JointDecoder(reading, springs);
+    this.joints = joints;
     this.nodes = nodes;
     this.sections = sections;
     this.materials = materials;

@@ -22,12 +22,12 @@ final class PartDecoder {
 
   PartDecoder(
       Reading reading,
-      SpringDecoder springs,
+      JointDecoder joints,
       Names<Section> sections,
       Names<MaterialChoice> materials,
       AlloyChooser alloys) {
     this.reading = reading;
-    this.joints = new JointDecoder(reading, springs);
+    this.joints = joints;
     this.turns = new TurnDecoder(reading);
     this.sections = sections;
     this.materials = materials;

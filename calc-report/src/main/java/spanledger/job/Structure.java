@@ -10,6 +10,7 @@ import spanledger.frame.Support;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
+import spanledger.joint.JointType;
 import spanledger.section.Section;
 
 /**
@@ -18,6 +19,7 @@ import spanledger.section.Section;
  * @param sections the cross-sections
  * @param materials the materials
  * @param panels deck panels and treads
+ * @param described joints and feet by their parts
  * @param assembly the assembly
  * @param nodes the nodes
  * @param members the members
@@ -27,6 +29,7 @@ record Structure(
     Names<Section> sections,
     Names<MaterialChoice> materials,
     Names<Panel> panels,
+    Names<JointType> described,
     DecodedAssembly assembly,
     Names<Node> nodes,
     Names<Member> members,
@@ -47,12 +50,18 @@ record Structure(
             .map(new MaterialDecoder(reading, tables.alloys())::decode)
             .orElse(new Names<>(reading, "material"));
     AlloyChooser alloys = new AlloyChooser(reading, tables.alloys());
+    Names<JointType> described =
+        fields
+            .find("jointDetails")
+            .map(new JointDetailDecoder(reading, sections, materials, tables)::decode)
+            .orElse(new Names<>(reading, "joint"));
+    JointDecoder joints = new JointDecoder(reading, springs, described, bound);
     Names<Panel> panels =
         fields
             .find("panels")
             .map(new PanelDecoder(reading, sections, materials, alloys)::decode)
             .orElse(new Names<>(reading, "panel"));
-    PartDecoder parts = new PartDecoder(reading, springs, sections, materials, alloys);
+    PartDecoder parts = new PartDecoder(reading, joints, sections, materials, alloys);
     DecodedAssembly assembly =
         fields
             .find("assembly")
@@ -64,13 +73,14 @@ record Structure(
     Names<Member> members = new Names<>(reading, "member");
     assembly.addTo(members, GeneratedFrame::members, Member::name);
     MemberDecoder memberDecoder =
-        new MemberDecoder(reading, springs, nodes, sections, materials, alloys);
+        new MemberDecoder(reading, joints, nodes, sections, materials, alloys);
     given(fields, "members").ifPresent(m -> memberDecoder.decode(m, members));
     Names<Support> supports = new Names<>(reading, "support");
     assembly.addFeetTo(supports);
     given(fields, "supports")
         .ifPresent(s -> new SupportDecoder(reading, springs, nodes).decode(s, supports));
-    return new Structure(sections, materials, panels, assembly, nodes, members, supports);
+    return new Structure(
+        sections, materials, panels, described, assembly, nodes, members, supports);
   }
 
   /** What must be given by hand unless an assembly is there. */
@@ -83,6 +93,7 @@ record Structure(
     return sections.areAllSound()
         && materials.areAllSound()
         && panels.areAllSound()
+        && described.areAllSound()
         && assembly.isSound()
         && nodes.areAllSound()
         && members.areAllSound()

@@ -11,6 +11,7 @@ import spanledger.jointdesign.FaceRun;
 import spanledger.jointdesign.JointEnd;
 import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
+import spanledger.resistance.joint.ContactAdvice;
 import spanledger.resistance.member.Working;
 
 /**
@@ -39,6 +40,15 @@ final class JointJson {
     worst.values().forEach(finding -> ends.add(end(finding, instance)));
     ArrayNode undescribed = node.putArray("withoutJoint");
     judgement.undescribed().stream().map(JointEnd::name).forEach(undescribed::add);
+    ArrayNode metals = node.putArray("metals");
+    for (ContactAdvice advice : judgement.contacts()) {
+      ObjectNode one = metals.addObject();
+      one.put("metals", advice.words());
+      one.put("surroundings", advice.surroundings().words());
+      one.put("advice", advice.advice());
+      one.put("source", advice.source().citation());
+      one.put("confidence", advice.source().confidence().words());
+    }
     return node;
   }
 

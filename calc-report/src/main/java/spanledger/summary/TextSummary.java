@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import spanledger.frame.Member;
+import spanledger.jointdesign.JointJudgement;
+import spanledger.resistance.joint.ContactAdvice;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.CheckGroup;
 import spanledger.verdict.Status;
@@ -48,6 +50,7 @@ public final class TextSummary {
     line(text, RULE);
     ranked(text, assessment);
     demands(text, assessment);
+    metals(text, assessment);
     notChecked(text, assessment);
     line(text, RULE);
     line(text, closing(assessment));
@@ -147,6 +150,32 @@ public final class TextSummary {
                     .filter(i -> !i.words().equals(verdict.subject()))
                     .map(i -> i.words() + "; " + verdict.remark())
                     .orElse(verdict.remark()));
+  }
+
+  /** Advice for the surroundings that the job names; for all of them the workbook has it. */
+  private static void metals(StringBuilder text, Assessment assessment) {
+    List<ContactAdvice> contacts =
+        assessment.joints().map(JointJudgement::contacts).orElse(List.of());
+    if (contacts.stream().map(ContactAdvice::surroundings).distinct().count() != 1) {
+      return;
+    }
+    line(text, RULE);
+    line(
+        text,
+        "Metals that touch, "
+            + contacts.get(0).surroundings().words()
+            + " (advice, not a verdict):");
+    contacts.forEach(
+        advice ->
+            line(
+                text,
+                "  "
+                    + advice.words()
+                    + ": "
+                    + advice.advice()
+                    + " ("
+                    + advice.source().citation()
+                    + ")"));
   }
 
   private static void demands(StringBuilder text, Assessment assessment) {

@@ -20,7 +20,8 @@ public final class ContactTables {
           "bare steel", ContactMetal.BARE_STEEL,
           "copper alloy", ContactMetal.COPPER_ALLOY);
 
-  private static final Map<String, Surroundings> SURROUNDINGS =
+  /** What surrounds a joint, by the words of the data and of job files. */
+  public static final Map<String, Surroundings> SURROUNDINGS =
       Map.of(
           "dry indoor", Surroundings.DRY_INDOOR,
           "wet indoor", Surroundings.WET_INDOOR,

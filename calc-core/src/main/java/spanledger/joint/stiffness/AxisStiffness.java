@@ -40,6 +40,12 @@ public record AxisStiffness(double positive, double negative, double modificatio
     return new StiffnessBounds(lower(), upper(), source);
   }
 
+  /** Seen along the opposite axis. */
+  AxisStiffness turned() {
+    return new AxisStiffness(
+        /* positive= */ negative, /* negative= */ positive, /* modification= */ modification);
+  }
+
   /** One behind the other; their flexibilities add, bound by bound. */
   AxisStiffness inSeries(AxisStiffness other) {
     double low = 1 / (1 / lower() + 1 / other.lower());

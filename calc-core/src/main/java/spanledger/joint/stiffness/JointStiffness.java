@@ -7,6 +7,7 @@ import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
 import spanledger.frame.StiffnessBounds;
 import spanledger.frame.Vector;
+import spanledger.joint.FaceNormal;
 import spanledger.joint.JointAxis;
 import spanledger.joint.sharing.FaceForces;
 import spanledger.joint.sharing.FaceMovement;
@@ -76,6 +77,22 @@ public record JointStiffness(
     } catch (UnresistedFaceException unresisted) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * The stiffness of a face in the order u, v, w, if this is in the order normal, first, second of
+   * a face that looks this way.
+   */
+  public JointStiffness onAxesOf(FaceNormal normal) {
+    if (normal.positive()) {
+      return onAxesOf(normal.axis());
+    }
+    // Against its axis, a push is a pull along it, and first and second axis change places.
+    return new JointStiffness(against(along), against(about)).onAxesOf(normal.axis());
+  }
+
+  private static List<Optional<AxisStiffness>> against(List<Optional<AxisStiffness>> faceOrder) {
+    return List.of(faceOrder.get(0).map(AxisStiffness::turned), faceOrder.get(2), faceOrder.get(1));
   }
 
   /**

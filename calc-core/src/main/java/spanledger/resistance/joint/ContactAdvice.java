@@ -16,4 +16,10 @@ public record ContactAdvice(
     ContactMetal other,
     Surroundings surroundings,
     String advice,
-    Source source) {}
+    Source source) {
+
+  /** Both metals, for example {@code aluminium and zinc-coated steel}. */
+  public String words() {
+    return metal.words() + " and " + other.words();
+  }
+}

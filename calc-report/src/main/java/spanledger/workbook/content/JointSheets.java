@@ -72,7 +72,7 @@ final class JointSheets {
       }
     }
     JointNumbers numbers = new JointNumbers(given, all(sharing, checking));
-    JointMetals.write(given, groups.runs());
+    JointMetals.write(given, judgement.contacts());
     JointTables joints = new JointTables(numbers, groups, cuts);
     LedgerSheet forces = workbook.sheet(SheetNames.JOINT_FORCES);
     forces.title(
