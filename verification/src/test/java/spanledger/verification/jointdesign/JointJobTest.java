@@ -226,15 +226,14 @@ class JointJobTest {
    * ±45 mm, K_r the four pieces of 25 by 30 mm of a row, E/t = 70000/8 each. Turned by φ = 1 about
    * its middle, pulled by nothing, it lifts u: K_b (u + 40) + K_b (u - 40) + K_r (u - 45) = 0, so u
    * = 45 K_r/(2 K_b + K_r) = 41 mm, which leaves only the last row pressed and both rows of bolts
-   * pulled. The moment is 2 K_b 40² + 45² K_r 2 K_b/(2 K_b + K_r); a third of it is the lower
-   * bound of EN 1993-1-8, Table 5.2.
+   * pulled. The moment is 2 K_b 40² + 45² K_r 2 K_b/(2 K_b + K_r); a third of it is the lower bound
+   * of EN 1993-1-8, Table 5.2.
    */
   @Test
   void aMemberEndIsAsStiffAsItsDescribedJoint() {
     double bolts = 2 * 0.8 * 200_000 * 58.0 / (8 + 6.4 / 2 + 8.4 / 2);
     double row = 4 * 25 * 30 * 70_000 / 8.0;
-    double expected =
-        2 * bolts * 40 * 40 + 45 * 45 * row * 2 * bolts / (2 * bolts + row);
+    double expected = 2 * bolts * 40 * 40 + 45 * 45 * row * 2 * bolts / (2 * bolts + row);
 
     ReadJob.Accepted read =
         read(text(endPlate(), "start", "").replace("\"start\": \"rigid\"", FROM_PARTS));
@@ -371,16 +370,16 @@ class JointJobTest {
              "source": "test"}},
          "jointChecks": {"code": "en-1999-1-1", "surroundings": "wet indoor", %s}}
         """
-            .formatted(
-                tip,
-                start ? "[\"held\", \"tip\"]" : "[\"tip\", \"held\"]",
-                upright ? "\"300 N\", \"0 N\", \"-1000 N\"" : "\"0 N\", \"0 N\", \"-1000 N\"",
-                face.isEmpty() ? endPlate() : face,
-                upright
-                    ? "\"feet\": [{\"supports\": [\"wall\"], \"joint\": \"foot\"}]"
-                    : "\"joints\": [{\"members\": [\"bar\"], \"ends\": \""
-                        + end
-                        + "\", \"joint\": \"joint\"}]");
+        .formatted(
+            tip,
+            start ? "[\"held\", \"tip\"]" : "[\"tip\", \"held\"]",
+            upright ? "\"300 N\", \"0 N\", \"-1000 N\"" : "\"0 N\", \"0 N\", \"-1000 N\"",
+            face.isEmpty() ? endPlate() : face,
+            upright
+                ? "\"feet\": [{\"supports\": [\"wall\"], \"joint\": \"foot\"}]"
+                : "\"joints\": [{\"members\": [\"bar\"], \"ends\": \""
+                    + end
+                    + "\", \"joint\": \"joint\"}]");
   }
 
   private ReadJob.Accepted read(String text) {

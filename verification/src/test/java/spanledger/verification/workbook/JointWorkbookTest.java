@@ -18,7 +18,8 @@ class JointWorkbookTest {
 
   @BeforeAll
   static void check() throws IOException {
-    // One bound of the stiffness of the joints is enough: the other has a workbook of the same form.
+    // One bound of the stiffness of the joints is enough: the other has a workbook of the same
+    // form.
     String both = Files.readString(CheckedJob.example("packing-house-hoist-frame.json"));
     Path upper =
         Files.writeString(
