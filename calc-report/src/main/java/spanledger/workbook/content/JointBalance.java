@@ -19,6 +19,9 @@ final class JointBalance {
   /** By how much they may differ, as a part of the greatest force or moment on the face. */
   private static final double ROUNDING = 1e-8;
 
+  /** For moments with all the digits that the balance asks for. */
+  private static final int WIDTH = 20;
+
   private static final List<String> FORCES = List.of("N", "V_y", "V_z");
   private static final List<String> MOMENTS = List.of("T", "M_y", "M_z");
 
@@ -52,8 +55,8 @@ final class JointBalance {
                 Column.text("face", 40),
                 Column.text("under", 40),
                 Column.text("force", 12).withWords("N or N·mm"),
-                Column.mixed("carried", "by bolts, keys and bed"),
-                Column.mixed("acts", "on the face"),
+                Column.mixed("carried", "by bolts, keys and bed").withWidth(WIDTH),
+                Column.mixed("acts", "on the face").withWidth(WIDTH),
                 Column.text("balance", 16)),
             rows));
   }

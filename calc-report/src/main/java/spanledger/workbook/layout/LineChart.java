@@ -12,6 +12,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartAxis;
@@ -71,6 +72,8 @@ public record LineChart(
         .setDescr(description);
     // The heading over the chart is its title.
     chart.setAutoTitleDeleted(true);
+    // Else a line of fewer points is led on to nought.
+    chart.displayBlanksAs(DisplayBlanks.GAP);
     XDDFValueAxis bottom = chart.createValueAxis(AxisPosition.BOTTOM);
     bottom.setTitle(across);
     XDDFValueAxis left = chart.createValueAxis(AxisPosition.LEFT);
