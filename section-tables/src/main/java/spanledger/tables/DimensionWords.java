@@ -18,7 +18,9 @@ final class DimensionWords {
           Map.entry(Dimension.SECOND_MOMENT, new Words("a second moment of area", "61 cm4")),
           Map.entry(Dimension.WARPING_CONSTANT, new Words("a warping constant", "5200 cm6")),
           Map.entry(Dimension.FORCE, new Words("a force", "1.1 kN")),
-          Map.entry(Dimension.MOMENT, new Words("a moment or rotational stiffness", "2.5 kN*m or 12 kN*m/rad")),
+          Map.entry(
+              Dimension.MOMENT,
+              new Words("a moment or rotational stiffness", "2.5 kN*m or 12 kN*m/rad")),
           Map.entry(Dimension.STRESS, new Words("a stress, modulus or area load", "2.5 kN/m2")),
           Map.entry(Dimension.LINE_LOAD, new Words("a line load or spring stiffness", "0.35 kN/m")),
           Map.entry(Dimension.MASS, new Words("a mass", "12 kg")),

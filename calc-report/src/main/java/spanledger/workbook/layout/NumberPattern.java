@@ -19,10 +19,13 @@ public record NumberPattern(String code) {
   private static final NumberPattern SCIENTIFIC = padded("0.0000E+00");
   private static final int MOST_DECIMALS = 7;
 
+  /** Digits, with those before the point, that fit the width of a column. */
+  private static final int WIDEST = 8;
+
   /**
    * The pattern for numbers of one quantity, for example of one column: as many decimals as give
    * the largest five significant digits (four for pure numbers), yet never fewer than usual for the
-   * quantity; with exponents only if it is too large or too small to read otherwise.
+   * quantity unless it is too wide; with exponents only if it is too large or too small to read otherwise.
    *
    * @param dimension what the numbers are
    * @param greatest the largest magnitude among them; 0 if all are zero
@@ -36,8 +39,9 @@ public record NumberPattern(String code) {
       return SCIENTIFIC;
     }
     int digits = dimension.isNone() ? 4 : 5;
-    int wanted = digits - 1 - (int) Math.floor(Math.log10(magnitude));
-    return decimals(Math.min(MOST_DECIMALS, Math.max(usualDecimals(dimension), wanted)));
+    int beforePoint = 1 + (int) Math.floor(Math.log10(magnitude));
+    int usual = Math.min(usualDecimals(dimension), Math.max(0, WIDEST - beforePoint));
+    return decimals(Math.min(MOST_DECIMALS, Math.max(usual, digits - beforePoint)));
   }
 
   /**

@@ -55,4 +55,16 @@ class NumberPatternTest {
   void lengths(double greatest, String code) {
     assertThat(NumberPattern.of(Dimension.LENGTH, greatest).code()).isEqualTo(code);
   }
+
+  /** Eight digits are as wide as a column; more decimals than that leave only hash signs. */
+  @ParameterizedTest
+  @CsvSource({
+    "350, '#,##0.000_)'",
+    "457832.1, '#,##0.00_)'",
+    "2460937.5, '#,##0.0_)'",
+    "14838000, '#,##0_)'"
+  })
+  void stiffnesses(double greatest, String code) {
+    assertThat(NumberPattern.of(Dimension.LINE_LOAD, greatest).code()).isEqualTo(code);
+  }
 }
