@@ -25,7 +25,8 @@ public record NumberPattern(String code) {
   /**
    * The pattern for numbers of one quantity, for example of one column: as many decimals as give
    * the largest five significant digits (four for pure numbers), yet never fewer than usual for the
-   * quantity unless it is too wide; with exponents only if it is too large or too small to read otherwise.
+   * quantity unless it is too wide; with exponents only if it is too large or too small to read
+   * otherwise.
    *
    * @param dimension what the numbers are
    * @param greatest the largest magnitude among them; 0 if all are zero

@@ -2,6 +2,7 @@ package spanledger.verification.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,8 @@ import spanledger.joint.sharing.FaceForces;
 import spanledger.joint.sharing.InstantaneousCentre;
 import spanledger.joint.sharing.JointGeometry;
 import spanledger.joint.sharing.JointSharing;
+import spanledger.joint.sharing.KeyPlace;
+import spanledger.joint.sharing.KeySharing;
 import spanledger.joint.sharing.LoadDeformation;
 import spanledger.joint.sharing.UnresistedFaceException;
 import spanledger.joint.stiffness.BadCurveException;
@@ -74,6 +77,23 @@ class SharingFaultsTest {
     var shared = share(new FaceForces(0, 0, 0, 0, 0, 0));
     assertThat(shared.residual()).isZero();
     assertThat(shared.greatestShear()).isZero();
+  }
+
+  /**
+   * Rounding of 1e-14 N across a slot first moves the key by its clearance of 0.2 mm; no digit of
+   * that movement is left for so small a force.
+   */
+  @Test
+  void roundingAcrossAKeyWithClearanceIsCarriedAsNothing() {
+    KeyPlace key = new KeyPlace("key", 0, 0, Math.PI / 2, 40, 0.2, 2e5);
+    JointGeometry joint = new JointGeometry(ROW, List.of(key), List.of());
+
+    var shared =
+        JointSharing.of(
+            joint, new FaceForces(0, 1e-14, 900, 0, 0, 0), KeySharing.KEYS_CARRY_ACROSS);
+
+    assertThat(shared.residual()).isLessThan(1e-9);
+    assertThat(shared.keys()).allSatisfy(k -> assertThat(k.shearY()).isCloseTo(0, within(1e-9)));
   }
 
   @Test
