@@ -344,7 +344,7 @@ class JointJobTest {
    * @param end which end of the bar that is
    * @param post not empty for an upright post on a foot
    */
-  private static String text(String face, String end, String post) {
+  static String text(String face, String end, String post) {
     boolean start = end.equals("start");
     boolean upright = !post.isEmpty();
     String tip = upright ? "[\"0 mm\", \"0 mm\", \"1 m\"]" : "[\"1 m\", \"0 mm\", \"0 mm\"]";
