@@ -4,9 +4,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import spanledger.envelope.Instance;
+import spanledger.joint.BracketJoint;
+import spanledger.joint.stiffness.AxisStiffness;
+import spanledger.joint.stiffness.JointStiffness;
+import spanledger.jointdesign.DescribedStiffness;
 import spanledger.jointdesign.FaceRun;
 import spanledger.jointdesign.JointEnd;
 import spanledger.jointdesign.JointFinding;
@@ -62,9 +67,29 @@ final class JointJson {
     node.set("loading", instance.apply(finding.run().instance()));
     numbers(
         node.putObject("forces"), finding.run().forces(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+    if (finding.run().joint() instanceof BracketJoint bracket) {
+      stiffness(node.putObject("stiffness"), bracket);
+    }
     ArrayNode faces = node.putArray("faces");
     finding.run().faces().forEach(face -> faces.add(face(face)));
     return node;
+  }
+
+  /** Bounds in the axes u, v, w; nothing along or about an axis where nothing resists. */
+  private static void stiffness(ObjectNode node, BracketJoint bracket) {
+    JointStiffness parts = DescribedStiffness.of(bracket);
+    bounds(node, "axial", parts.along().get(0));
+    bounds(node, "torsion", parts.about().get(0));
+    bounds(node, "aboutY", parts.about().get(1));
+    bounds(node, "aboutZ", parts.about().get(2));
+  }
+
+  private static void bounds(ObjectNode node, String name, Optional<AxisStiffness> axis) {
+    if (axis.isPresent()) {
+      ObjectNode own = node.putObject(name);
+      number(own, "lower", axis.get().lower());
+      number(own, "upper", axis.get().upper());
+    }
   }
 
   private static ObjectNode face(FaceRun face) {
