@@ -18,6 +18,10 @@ import spanledger.verdict.Verdict;
 /** The result at a glance, for a terminal. */
 public final class TextSummary {
 
+  /** Letters of a check that fit beside where it is worst. */
+  private static final int CHECK = 28;
+
+  private static final String ROW = "%6s %-5s %-" + CHECK + "s %-20s %s";
   private static final int MOST_ROWS = 12;
   private static final String RULE = "-".repeat(100);
 
@@ -74,9 +78,7 @@ public final class TextSummary {
           .computeIfAbsent(verdict.status() + verdict.check() + "|" + kind, k -> new ArrayList<>())
           .add(verdict);
     }
-    line(
-        text,
-        String.format(Locale.ROOT, "%-6s %-5s %-28s %-20s %s", "used", "", "check", "on", "where"));
+    line(text, String.format(Locale.ROOT, ROW, "  used", "", "check", "on", "where"));
     long failed = alike.keySet().stream().filter(k -> k.startsWith("FAILED")).count();
     long shown = Math.min(alike.size(), Math.max(MOST_ROWS, failed));
     alike.values().stream().sorted(SIZES_LAST).limit(shown).forEach(same -> row(text, same));
@@ -117,16 +119,15 @@ public final class TextSummary {
   }
 
   private static void row(StringBuilder text, Verdict verdict) {
-    line(
-        text,
-        String.format(
-            Locale.ROOT,
-            "%6s %-5s %-28s %-20s %s",
-            used(verdict),
-            verdict.status().words(),
-            verdict.check(),
-            verdict.subject(),
-            where(verdict)));
+    String status = verdict.status().words();
+    String check = verdict.check();
+    String on = verdict.subject();
+    if (check.length() > CHECK) {
+      line(text, String.format(Locale.ROOT, "%6s %-5s %s", used(verdict), status, check));
+      line(text, " ".repeat(13) + "on " + on + ": " + where(verdict));
+    } else {
+      line(text, String.format(Locale.ROOT, ROW, used(verdict), status, check, on, where(verdict)));
+    }
   }
 
   /** A combination without a solution, or a part that is missing, has no utilisation. */
