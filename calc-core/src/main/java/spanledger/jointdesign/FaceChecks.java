@@ -66,6 +66,16 @@ final class FaceChecks {
     return this;
   }
 
+  /** Checks what must hold under loads of use. */
+  FaceChecks inUse(List<Working> demands) {
+    if (FaceSlip.isHeldInUse(face)) {
+      FaceSlip slip = new FaceSlip(code, face, bolt, where, source);
+      slip.checkInUse(demands);
+      checks.addAll(slip.checks());
+    }
+    return this;
+  }
+
   private static Working mostPulled(List<Working> demands) {
     return demands.stream()
         .max(Comparator.comparingDouble(d -> d.value("F_t")))

@@ -82,6 +82,38 @@ final class FaceSlip {
             shears.feed(lips.alongFirst() ? "H_y" : "H_z")));
   }
 
+  /** Whether friction is to hold bolts in holes under loads of use: the job gives all it takes. */
+  static boolean isHeldInUse(JointFace face) {
+    return face.lips().isEmpty()
+        && face.friction().isPresent()
+        && face.bolts().tightening().isPresent();
+  }
+
+  /**
+   * Under loads of use every bolt must hold its own share by friction, where {@link #isHeldInUse}.
+   *
+   * @param demands of the bolts, in order
+   */
+  void checkInUse(List<Working> demands) {
+    Feed preload = preload(face.bolts().tightening().orElseThrow());
+    checks.clear();
+    FaceFriction friction = face.friction().orElseThrow();
+    for (int i = 0; i < demands.size(); i++) {
+      checks.add(
+          code.slip(
+              new SlipFaces(
+                  where + ", bolt " + (i + 1),
+                  1,
+                  face.bolts().shearPlanes(),
+                  new Friction(friction.lower(), friction.source()),
+                  source),
+              JointState.SERVICE,
+              preload,
+              demands.get(i).feed("F_t"),
+              demands.get(i).feed("F_v")));
+    }
+  }
+
   private Feed preload(Tightening tightening) {
     if (tightening instanceof Tightening.Torque given) {
       JointCheck tightened = Preload.of(bolt, given);

@@ -13,6 +13,7 @@ import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
 import spanledger.resistance.joint.JointCode;
+import spanledger.resistance.joint.JointState;
 import spanledger.resistance.member.Effect;
 import spanledger.resistance.member.Working;
 
@@ -43,10 +44,24 @@ final class JointCalculation {
    * @throws spanledger.joint.sharing.UnresistedFaceException if nothing at a face resists a force
    */
   JointRun run(Instance instance, double[] forces) {
+    return run(instance, forces, JointState.ULTIMATE);
+  }
+
+  /** Works out what must hold under loads of use; forces and errors as of {@link #run}. */
+  JointRun runInUse(Instance instance, double[] forces) {
+    return run(instance, forces, JointState.SERVICE);
+  }
+
+  /** Whether anything must hold under loads of use. */
+  static boolean isHeldInUse(BracketJoint joint) {
+    return joint.faces().stream().anyMatch(FaceSlip::isHeldInUse);
+  }
+
+  private JointRun run(Instance instance, double[] forces, JointState state) {
     Working onJoint = onJoint(end, joint.source(), forces);
     List<FaceRun> faces = new ArrayList<>();
     for (JointFace face : joint.faces()) {
-      faces.add(face(face, onJoint));
+      faces.add(face(face, onJoint, state));
     }
     return new JointRun(end, joint, instance, onJoint, faces);
   }
@@ -63,7 +78,7 @@ final class JointCalculation {
     return feeding.run();
   }
 
-  private FaceRun face(JointFace face, Working onJoint) {
+  private FaceRun face(JointFace face, Working onJoint, JointState state) {
     String where = end.name() + ", " + face.name();
     Working forces = onFace(face, onJoint, where);
     FaceGeometry body =
@@ -80,8 +95,12 @@ final class JointCalculation {
             .map(
                 line ->
                     new PriedLeg(face, line, joint.source(), body.geometry(), tensions, contacts));
-    FaceChecks checks =
-        new FaceChecks(code, face, where, joint.source()).all(forces, demands, keys, pried);
+    FaceChecks checks = new FaceChecks(code, face, where, joint.source());
+    if (state == JointState.SERVICE) {
+      checks.inUse(demands);
+    } else {
+      checks.all(forces, demands, keys, pried);
+    }
     return new FaceRun(
         face.name(),
         forces,

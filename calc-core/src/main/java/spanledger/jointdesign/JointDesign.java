@@ -33,6 +33,11 @@ public record JointDesign(
     return types;
   }
 
+  /** Whether faces of some joint must hold by friction under loads of use. */
+  public boolean isHeldInUse() {
+    return joints.stream().anyMatch(placing -> JointCalculation.isHeldInUse(placing.joint()));
+  }
+
   /**
    * The joint of a member end, if the job describes it.
    *

@@ -23,9 +23,13 @@ public final class JointJudge {
   /**
    * Judges every member end and every foot.
    *
-   * @param states the states that may govern a joint
+   * @param states the states that may govern the strength of a joint
+   * @param inUse states under loads of use, for the slip of faces that friction holds
    */
-  public JointJudgement judge(FrameAnalysis analysis, Iterable<? extends MemberForces> states) {
+  public JointJudgement judge(
+      FrameAnalysis analysis,
+      Iterable<? extends MemberForces> states,
+      Iterable<? extends MemberForces> inUse) {
     Frame frame = analysis.frame();
     WorstChecks worst = new WorstChecks();
     List<JointEnd> undescribed = new ArrayList<>();
@@ -36,6 +40,9 @@ public final class JointJudge {
         if (joint.isPresent()) {
           JointCalculation calculation = new JointCalculation(design.code(), end, joint.get());
           worst.over(end, end.station(frame), states, calculation::run);
+          if (JointCalculation.isHeldInUse(joint.get())) {
+            worst.over(end, end.station(frame), inUse, calculation::runInUse);
+          }
           review(end, joint.get(), worst);
         } else if (isOpen(frame, end)) {
           undescribed.add(end);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.LoadCase;
@@ -15,7 +16,9 @@ import spanledger.analysis.SegmentModel;
 import spanledger.behaviour.Behaviour;
 import spanledger.behaviour.BehaviourAnalysis;
 import spanledger.behaviour.CombinationBehaviour;
+import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
+import spanledger.envelope.Governing;
 import spanledger.envelope.Instance;
 import spanledger.envelope.StrengthFinding;
 import spanledger.frame.Segment;
@@ -23,9 +26,10 @@ import spanledger.state.LoadState;
 import spanledger.state.StateResult;
 
 /**
- * Strength combinations, each with its moving load at one place: all without a moving load under
- * all imposed loads, and every pattern and place that governs some stress of some member. Those
- * that were solved as states give the forces of these, the others those of the first order.
+ * Combinations of a limit state, each with its moving load at one place: all without a moving load
+ * under all imposed loads, and every pattern and place that governs some stress (for strength) or
+ * some deflection (for serviceability) of some member. Those that were solved as states give the
+ * forces of these, the others those of the first order.
  */
 public final class SolvedInstances {
 
@@ -36,11 +40,13 @@ public final class SolvedInstances {
   /**
    * Takes what was solved.
    *
+   * @param limitState strength or serviceability
    * @param findings of the linear search, which chooses patterns and places
    * @param behaviour the frame under all of these
    */
   public SolvedInstances(
       FrameAnalysis analysis,
+      LimitState limitState,
       List<Combination> combinations,
       Findings findings,
       Behaviour behaviour) {
@@ -48,16 +54,19 @@ public final class SolvedInstances {
     loads = new CaseLoads(analysis);
     Map<String, Instance> instances = new LinkedHashMap<>();
     for (Combination combination : combinations) {
-      boolean strength = combination.template().limitState() == LimitState.STRENGTH;
-      if (strength && combination.moving().isEmpty()) {
+      boolean asked = combination.template().limitState() == limitState;
+      if (asked && combination.moving().isEmpty()) {
         Instance instance = new Instance(combination, combination.options(), Optional.empty());
         instances.put(instance.words(), instance);
       }
     }
-    for (StrengthFinding finding : findings.strength()) {
-      Instance instance = finding.governing().instance();
-      instances.putIfAbsent(instance.words(), instance);
-    }
+    Stream<Governing> governing =
+        limitState == LimitState.SERVICEABILITY
+            ? findings.deflections().stream().map(DeflectionFinding::governing)
+            : findings.strength().stream().map(StrengthFinding::governing);
+    governing
+        .map(Governing::instance)
+        .forEach(instance -> instances.putIfAbsent(instance.words(), instance));
     for (Instance instance : instances.values()) {
       states.add(forces(instance, behaviour));
     }

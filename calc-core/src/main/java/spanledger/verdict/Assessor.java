@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import spanledger.action.Actions;
 import spanledger.action.CombinationSet;
+import spanledger.action.LimitState;
 import spanledger.action.Rail;
 import spanledger.action.RuleSet;
 import spanledger.analysis.FrameAnalysis;
@@ -118,6 +119,16 @@ public final class Assessor {
     return new Assessor(rules, rails, places, secondOrder, geometry, design, joints, deck, found);
   }
 
+  private static Collection<MemberForces> states(
+      LimitState limitState,
+      FrameAnalysis analysis,
+      Actions actions,
+      Findings linear,
+      Behaviour behaviour) {
+    return new SolvedInstances(analysis, limitState, actions.combinations(), linear, behaviour)
+        .states();
+  }
+
   /**
    * Searches and judges.
    *
@@ -133,11 +144,15 @@ public final class Assessor {
     List<Verdict> verdicts = new ArrayList<>();
     Collection<MemberForces> states =
         design.isPresent() || joints.isPresent()
-            ? new SolvedInstances(analysis, actions.combinations(), linear, behaviour).states()
+            ? states(LimitState.STRENGTH, analysis, actions, linear, behaviour)
+            : List.of();
+    Collection<MemberForces> inUse =
+        joints.filter(JointDesign::isHeldInUse).isPresent()
+            ? states(LimitState.SERVICEABILITY, analysis, actions, linear, behaviour)
             : List.of();
     Optional<MemberJudgement> members = design.map(how -> judgement(how, analysis, states));
     Optional<JointJudgement> jointed =
-        joints.map(how -> new JointJudge(how).judge(analysis, states));
+        joints.map(how -> new JointJudge(how).judge(analysis, states, inUse));
     Set<String> byCode = new HashSet<>();
     members.ifPresent(
         found -> found.uses().forEach(use -> byCode.add(use.member().member().name())));

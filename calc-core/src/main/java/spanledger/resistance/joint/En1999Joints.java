@@ -67,6 +67,7 @@ public record En1999Joints(CodeFigures figures) implements JointCode {
             state == JointState.SERVICE ? JointFigures.SLIP_SERVICE : JointFigures.SLIP_ULTIMATE);
     return Slip.en1999(
         new Slip.Factors(
+            state,
             new Figured(1, "no resistance factor", clause),
             divisor,
             new Figured(0.8, "part of the tension that the faces lose", clause)),

@@ -58,6 +58,7 @@ public sealed interface FactoredJoints extends JointCode permits AdmJoints, AsNz
     Figured phi = JointFigures.phi(figures(), "slip");
     Slip.Factors factors =
         new Slip.Factors(
+            state,
             phi,
             JointFigures.omega(figures(), "slip"),
             new Figured(1, "part of the tension that the faces lose", phi.source()));

@@ -39,13 +39,20 @@ final class Slip {
   private Slip() {}
 
   /**
-   * What a code sets.
+   * What a code sets for a limit state.
    *
+   * @param state the limit state
    * @param factor φ
    * @param divisor γ or Ω
    * @param tension part of the tension that the faces lose
    */
-  record Factors(Figured factor, Figured divisor, Figured tension) {}
+  record Factors(JointState state, Figured factor, Figured divisor, Figured tension) {
+
+    /** Slip under loads of use is told apart from that under design loads. */
+    String words() {
+      return state == JointState.SERVICE ? "slip of faces in use" : "slip of faces";
+    }
+  }
 
   static JointCheck en1999(Factors code, SlipFaces faces, Feed preload, Feed tension, Feed shear) {
     return check(EN1999_COMPILED, "EN 1999-1-1, 8.5.9.3", code, faces, preload, tension, shear);
@@ -84,7 +91,7 @@ final class Slip {
             .given("γ_s", code.divisor())
             .run();
     return new JointCheck(
-        working, List.of(new JointUse("η_s", "slip of faces", clause, "V", "F_s_Rd")));
+        working, List.of(new JointUse("η_s", code.words(), clause, "V", "F_s_Rd")));
   }
 
   private static Procedure define(String name, String title, Source clause) {
