@@ -66,7 +66,7 @@ public final class InstantaneousCentre {
       }
     }
     if (best == null || best.residual() > ACCEPTED) {
-      throw new IllegalStateException("The centre of a bolt group did not settle.");
+      throw new UnsettledFaceException(best == null ? 1 : best.residual());
     }
     return best;
   }

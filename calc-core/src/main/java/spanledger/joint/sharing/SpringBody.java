@@ -75,8 +75,7 @@ final class SpringBody {
       }
     }
     if (left > ACCEPTED * scale + roundingOf(movement)) {
-      throw new IllegalStateException(
-          "The forces at a joint's face did not settle; " + left / scale + " is left per load");
+      throw new UnsettledFaceException(left / scale);
     }
     return Optional.of(movement);
   }
