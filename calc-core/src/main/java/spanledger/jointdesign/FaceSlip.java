@@ -95,8 +95,11 @@ final class FaceSlip {
    * @param demands of the bolts, in order
    */
   void checkInUse(List<Working> demands) {
-    Feed preload = preload(face.bolts().tightening().orElseThrow());
-    checks.clear();
+    Tightening tightening = face.bolts().tightening().orElseThrow();
+    Feed preload =
+        tightening instanceof Tightening.Torque given
+            ? Preload.of(bolt, given).feed("F_p_min")
+            : least((Tightening.Preload) tightening);
     FaceFriction friction = face.friction().orElseThrow();
     for (int i = 0; i < demands.size(); i++) {
       checks.add(
@@ -125,6 +128,10 @@ final class FaceSlip {
     Tightening.Preload known = (Tightening.Preload) tightening;
     greatest =
         Optional.of(new Feed.Given(known.upper(), where + ", greatest preload", known.source()));
+    return least(known);
+  }
+
+  private Feed least(Tightening.Preload known) {
     return new Feed.Given(known.lower(), where + ", least preload", known.source());
   }
 

@@ -68,38 +68,10 @@ record Table(
 
   static final double GRAVITY = 9.80665;
 
-  private static final Alloy ALLOY =
-      new Alloy(
-          "case alloy",
-          Set.of(ProductForm.OPEN_PROFILE),
-          new ThicknessRange(0, 100),
-          100,
-          150,
-          BucklingClass.A,
-          Optional.empty(),
-          OptionalDouble.empty(),
-          70000,
-          27000,
-          PER_LENGTH / 1000 / GRAVITY,
-          INVENTED,
-          "");
+  private static final Alloy ALLOY = alloy("case alloy", PER_LENGTH / 1000 / GRAVITY);
 
   /** So light that it does not count. */
-  private static final Alloy WEIGHTLESS =
-      new Alloy(
-          "weightless",
-          Set.of(ProductForm.OPEN_PROFILE),
-          new ThicknessRange(0, 100),
-          100,
-          150,
-          BucklingClass.A,
-          Optional.empty(),
-          OptionalDouble.empty(),
-          70000,
-          27000,
-          1e-30,
-          INVENTED,
-          "");
+  private static final Alloy WEIGHTLESS = alloy("weightless", 1e-30);
 
   private static final Section BAR =
       new Section(
@@ -122,6 +94,23 @@ record Table(
               3,
               Optional.empty(),
               INVENTED));
+
+  private static Alloy alloy(String name, double density) {
+    return new Alloy(
+        name,
+        Set.of(ProductForm.OPEN_PROFILE),
+        new ThicknessRange(0, 100),
+        100,
+        150,
+        BucklingClass.A,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        70000,
+        27000,
+        density,
+        INVENTED,
+        "");
+  }
 
   Table turned(double angle) {
     return new Table(length, width, inset, height, railHeight, finishes, angle);

@@ -43,17 +43,17 @@ def joint(bolts, forces, keys=(), contacts=(), bed=None, sharing="BY_STIFFNESS")
 
 
 # ------------------------------------------------------------------ shear and twist of bolts: published examples
-BHANDARI = "V. B. Bhandari, Design of Machine Elements (input and way of working read in a published transcription)"
-case("bhandari-7.3", "sharing", "Four bolts 200 by 150, 10 kN at 500 mm",
+MACHINE_ELEMENTS = "V. B. Bhandari, Design of Machine Elements (input and way of working read in a published transcription)"
+case("machine-elements-7.3", "sharing", "Four bolts 200 by 150, 10 kN at 500 mm",
      joint(bolts((-100, 75), (100, 75), (100, -75), (-100, -75)), (0, 0, -10000, -10000 * 500, 0, 0)),
      [exact("shear B", math.hypot(8000 + 2500, 6000)), exact("shear C", math.hypot(10500, 6000)),
       exact("shear A", math.hypot(5500, 6000)), exact("greatest shear", 12093.386622447824)],
-     BHANDARI, "Example 7.3: secondary force 10000 N, primary 2500 N, cosine 0.8", "published")
-case("bhandari-7.4", "sharing", "Three bolts in a line 75 apart, 5 kN at 305 mm from the middle one",
+     MACHINE_ELEMENTS, "Example 7.3: secondary force 10000 N, primary 2500 N, cosine 0.8", "published")
+case("machine-elements-7.4", "sharing", "Three bolts in a line 75 apart, 5 kN at 305 mm from the middle one",
      joint(bolts((-75, 0), (0, 0), (75, 0)), (0, 0, -5000, -5000 * 305, 0, 0)),
      [exact("shear C", 5000 / 3 + 5000 * 305 * 75 / (2 * 75 ** 2)), exact("shear B", 5000 / 3),
       exact("shear A", 5000 * 305 * 75 / (2 * 75 ** 2) - 5000 / 3)],
-     BHANDARI, "Example 7.4", "published")
+     MACHINE_ELEMENTS, "Example 7.4", "published")
 case("shigley-bar", "sharing", "Bar on four bolts 150 by 120, 16 kN at 425 mm",
      joint(bolts((-75, 60), (75, 60), (75, -60), (-75, -60)), (0, 0, -16000, -16000 * 425, 0, 0)),
      [("shear B", 21000, 50, "printed with three figures"), ("shear C", 21000, 50, "printed with three figures"),
@@ -63,13 +63,13 @@ case("shigley-bar", "sharing", "Bar on four bolts 150 by 120, 16 kN at 425 mm",
 # published: the area follows from the greatest shear stress; the tension from the area
 area = 98.022213
 tension = 2 * math.sqrt((area * 76) ** 2 - 6250 ** 2)
-case("bhandari-7.5", "sharing", "Wall bracket on bolts 25 and 150 mm above its heel, 25 kN at 100 mm",
+case("machine-elements-7.5", "sharing", "Wall bracket on bolts 25 and 150 mm above its heel, 25 kN at 100 mm",
      joint(bolts((-40, 150), (40, 150), (-40, 25), (40, 25), k=(1, 1, 1)), (0, 0, -25000, 0, 25000 * 100, 0),
            contacts=[["heel left", -60, 0, 1e5], ["heel right", 60, 0, 1e5]]),
      [("tension A", tension, 1, "printed area has eight figures; the heel gives about 1e-5 of what a bolt does"),
       ("tension C", 25000 * 100 * 25 / (2 * (150 ** 2 + 25 ** 2)), 1, "the heel gives about 1e-5 of what a bolt does"),
       exact("shear A", 6250), ("contact", 2 * tension * (1 + 25 / 150), 3, "as for the tension")],
-     BHANDARI, "Example 7.5: area 98.022213 mm² at a permissible shear of 76 MPa", "published")
+     MACHINE_ELEMENTS, "Example 7.5: area 98.022213 mm² at a permissible shear of 76 MPa", "published")
 
 # ------------------------------------------------------------------ shear and twist of bolts: closed forms
 for n in (3, 5, 8):
