@@ -14,6 +14,7 @@ import spanledger.job.source.Located.LocatedTruth;
 import spanledger.section.Extrusion;
 import spanledger.section.ExtrusionPart;
 import spanledger.section.feature.Feature;
+import spanledger.section.outline.InvalidOutlineException;
 import spanledger.section.outline.Outline;
 import spanledger.section.outline.OutlineFault;
 import spanledger.section.outline.PartOverlaps;
@@ -78,8 +79,10 @@ final class OutlineDecoder {
             .find("features")
             .map(f -> new FeatureDecoder(reading, lengths).decode(f, complete ? sound : List.of()))
             .orElse(List.of());
-    List<Outline> placed =
-        sound.stream().map(outline -> outline.moved(move.orElse(UNMOVED))).toList();
+    List<Outline> placed = placed(fields, sound, move.orElse(UNMOVED));
+    if (placed.size() < sound.size()) {
+      return Optional.empty();
+    }
     Optional<Plates> recognised =
         complete && sound.size() == 1 && move.isPresent()
             ? Optional.of(Plates.of(placed.get(0)))
@@ -150,6 +153,19 @@ final class OutlineDecoder {
       pieces.add(new Piece(entry.key(), entry.value(), outline));
     }
     return pieces;
+  }
+
+  /** Outlines where they are placed; fewer if a wall so thin that rounding counts does not last. */
+  private List<Outline> placed(Fields fields, List<Outline> sound, Similarity move) {
+    List<Outline> placed = new ArrayList<>();
+    for (Outline outline : sound) {
+      try {
+        placed.add(outline.moved(move));
+      } catch (InvalidOutlineException e) {
+        Faults.report(reading, fields.find("placement").orElse(fields.object()), e.faults().get(0));
+      }
+    }
+    return placed;
   }
 
   /** Who says that the pieces act together. */
