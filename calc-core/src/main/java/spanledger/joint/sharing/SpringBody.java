@@ -7,22 +7,26 @@ import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * Equilibrium of a rigid body of three freedoms on springs, of which some act one way.
  *
  * <p>The energy of springs and loads is convex and quadratic between the places where a spring
  * begins or ends to act. Each step goes along Newton's direction for the springs that act, as far
- * as the energy falls; along a line that place is found exactly. A tiny stiffness in every freedom
- * keeps the direction defined where nothing acts; it is no part of the result.
+ * as the energy falls; along a line that place is found exactly. Where the load moves the body in a
+ * way that no acting spring resists, it goes that way alone until one does.
  */
 final class SpringBody {
 
   private static final int FREEDOMS = 3;
   private static final int MOST_STEPS = 500;
 
-  /** Of the stiffest freedom. */
-  private static final double TINY = 1e-10;
+  /** Of all stiffness together: what is less is rounding, and resists nothing. */
+  private static final double NOTHING = 1e-13;
 
   /** Unbalanced force per load at which the search ends; rounding leaves less. */
   private static final double SETTLED = 1e-13;
@@ -62,7 +66,7 @@ final class SpringBody {
       if (left <= SETTLED * scale) {
         return Optional.of(movement);
       }
-      double[] direction = direction(unbalanced, movement);
+      double[] direction = direction(unbalanced, movement, SETTLED * scale);
       double length = lineSearch(load, movement, direction);
       if (Double.isInfinite(length)) {
         return Optional.empty();
@@ -100,11 +104,41 @@ final class SpringBody {
     return rest;
   }
 
-  private double[] direction(double[] unbalanced, double[] movement) {
-    double[][] stiffness = new double[FREEDOMS][FREEDOMS];
-    for (int i = 0; i < FREEDOMS; i++) {
-      stiffness[i][i] = TINY * stiffest;
+  /**
+   * Newton's way where the acting springs resist everything that is left over; else, first, the way
+   * that none of them resists.
+   */
+  private double[] direction(double[] unbalanced, double[] movement, double settled) {
+    RealMatrix stiffness = actingStiffness(movement);
+    RealVector rest = new ArrayRealVector(unbalanced, false);
+    try {
+      return new CholeskyDecomposition(stiffness, 1e-9, NOTHING * stiffest)
+          .getSolver()
+          .solve(rest)
+          .toArray();
+    } catch (NonPositiveDefiniteMatrixException somethingFree) {
+      return directionOfFree(new EigenDecomposition(stiffness), rest, settled);
     }
+  }
+
+  private double[] directionOfFree(EigenDecomposition axes, RealVector rest, double settled) {
+    RealVector free = new ArrayRealVector(FREEDOMS);
+    RealVector held = new ArrayRealVector(FREEDOMS);
+    for (int i = 0; i < FREEDOMS; i++) {
+      RealVector axis = axes.getEigenvector(i);
+      double along = rest.dotProduct(axis);
+      double stiffness = axes.getRealEigenvalue(i);
+      if (stiffness <= NOTHING * stiffest) {
+        free = free.add(axis.mapMultiply(along));
+      } else {
+        held = held.add(axis.mapMultiply(along / stiffness));
+      }
+    }
+    return (free.getNorm() > settled ? free : held).toArray();
+  }
+
+  private RealMatrix actingStiffness(double[] movement) {
+    double[][] stiffness = new double[FREEDOMS][FREEDOMS];
     for (SpringLine spring : springs) {
       if (spring.acts(spring.stretch(movement))) {
         for (int i = 0; i < FREEDOMS; i++) {
@@ -114,10 +148,7 @@ final class SpringBody {
         }
       }
     }
-    return new CholeskyDecomposition(new Array2DRowRealMatrix(stiffness, false), 1e-9, 0)
-        .getSolver()
-        .solve(new ArrayRealVector(unbalanced, false))
-        .toArray();
+    return new Array2DRowRealMatrix(stiffness, false);
   }
 
   /**

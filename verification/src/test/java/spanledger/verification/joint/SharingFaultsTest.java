@@ -59,6 +59,12 @@ class SharingFaultsTest {
     assertThatThrownBy(() -> JointSharing.of(JointGeometry.ofBolts(one), twist))
         .isInstanceOf(UnresistedFaceException.class)
         .hasMessageContaining("a torsion about x");
+    List<BoltPlace> inTheMiddle = List.of(BoltPlace.alike("M", 0, 0));
+    FaceForces shearAndLittleTwist = new FaceForces(0, 0, 4000, 1, 0, 0);
+    assertThatThrownBy(
+            () -> JointSharing.of(JointGeometry.ofBolts(inTheMiddle), shearAndLittleTwist))
+        .isInstanceOf(UnresistedFaceException.class)
+        .hasMessageContaining("resists a torsion about x");
     assertThatThrownBy(
             () -> InstantaneousCentre.of(one, twist, LoadDeformation.STEEL_BOLTS_IN_STEEL))
         .isInstanceOf(UnresistedFaceException.class);
