@@ -15,7 +15,8 @@ import spanledger.frame.Vector;
  * @param origin from the member end, along u, v, w, mm
  * @param bolts the bolts
  * @param keys keys beside them
- * @param plies what the bolts go through, at least one
+ * @param plies what the bolts go through, one after the other, at least one; either all say to
+ *     which part they belong, or none does
  * @param leg where a bracket leg bends away
  * @param lips the lips of the slot that hold the bolt heads
  * @param friction between the plies
@@ -34,12 +35,17 @@ public record JointFace(
     double packing) {
 
   /**
-   * @throws IllegalArgumentException if there is no ply
+   * @throws IllegalArgumentException if there is no ply, or only some say where they belong
    */
   public JointFace {
     plies = List.copyOf(plies);
     if (plies.isEmpty()) {
       throw new IllegalArgumentException("Face " + name + " needs a ply.");
+    }
+    long sided = plies.stream().filter(ply -> ply.side().isPresent()).count();
+    if (sided > 0 && sided < plies.size()) {
+      throw new IllegalArgumentException(
+          "All plies of face " + name + " must say where they belong, or none.");
     }
   }
 
@@ -51,5 +57,20 @@ public record JointFace(
   /** The second axis in the face. */
   public JointAxis second() {
     return normal.second();
+  }
+
+  /**
+   * In how many planes each bolt is sheared: between plies of one part and of the other, or as
+   * declared where plies do not say where they belong.
+   */
+  public int shearPlanes() {
+    if (plies.get(0).side().isEmpty()) {
+      return bolts.shearPlanes();
+    }
+    int planes = 0;
+    for (int i = 1; i < plies.size(); i++) {
+      planes += plies.get(i).side().equals(plies.get(i - 1).side()) ? 0 : 1;
+    }
+    return planes;
   }
 }

@@ -1,5 +1,6 @@
 package spanledger.joint;
 
+import java.util.Optional;
 import spanledger.material.Alloy;
 
 /**
@@ -11,9 +12,17 @@ import spanledger.material.Alloy;
  * @param hole diameter of its holes, mm
  * @param from the corner with the lesser coordinates
  * @param to the opposite corner
+ * @param side to which part it belongs; empty if the job does not say, and then the ply is taken to
+ *     bear all that the bolts carry
  */
 public record Ply(
-    String name, double thickness, Alloy alloy, double hole, FacePlace from, FacePlace to) {
+    String name,
+    double thickness,
+    Alloy alloy,
+    double hole,
+    FacePlace from,
+    FacePlace to,
+    Optional<PlySide> side) {
 
   /**
    * @throws IllegalArgumentException if a size is not above zero

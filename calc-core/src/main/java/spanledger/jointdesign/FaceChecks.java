@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import spanledger.joint.FacePlace;
 import spanledger.joint.JointFace;
-import spanledger.joint.Ply;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
 import spanledger.resistance.joint.Bolt;
-import spanledger.resistance.joint.HoleInPlate;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.joint.KeyInSlot;
@@ -30,6 +28,7 @@ final class FaceChecks {
   private final Source source;
   private final Bolt bolt;
   private final BoltHold hold;
+  private final PlyChecks plies;
   private final List<JointCheck> checks = new ArrayList<>();
   private final List<String> open = new ArrayList<>();
 
@@ -40,6 +39,7 @@ final class FaceChecks {
     this.source = source;
     bolt = new Bolt(face.bolts().size(), face.bolts().grade(), false);
     hold = new BoltHold(code, face, bolt, source);
+    plies = new PlyChecks(code, face, where, source, bolt);
   }
 
   /** Checks everything. */
@@ -52,7 +52,7 @@ final class FaceChecks {
     pried.ifPresent(
         leg -> checks.addAll(new LegChecks(code, face, where, source).check(forces, leg)));
     Working shears = Working.of(FACE, where).same(forces, "V_y", "V_z").run();
-    blocks(shears);
+    checks.addAll(plies.torn(shears));
     FaceSlip slip = new FaceSlip(code, face, bolt, where, source);
     slip.check(shears, mostPulled(demands));
     checks.addAll(slip.checks());
@@ -84,47 +84,23 @@ final class FaceChecks {
 
   private void bolt(int index, Working demand, Optional<PriedLeg> pried) {
     String name = where + ", bolt " + (index + 1);
+    PlyChecks.Shear sheared = plies.shear(name, demand);
     JointCheck shear =
         code.boltShear(
             bolt,
             new ShearPlanes(
                 name,
-                face.bolts().shearPlanes(),
+                sheared.planes(),
                 face.bolts().threadInShear(),
                 face.packing(),
                 lengthOfGroup(),
                 source),
-            demand.feed("F_v"));
+            sheared.force());
     JointCheck tension = hold.pulled(index, name, demand, pried, checks);
     checks.add(shear);
     checks.add(tension);
     checks.add(code.boltShearAndTension(shear, tension));
-    for (Ply ply : face.plies()) {
-      bearing(name, ply, index, true, demand);
-      bearing(name, ply, index, false, demand);
-    }
-  }
-
-  private void bearing(String name, Ply ply, int index, boolean alongFirst, Working demand) {
-    PlyEdges edges = PlyEdges.of(ply, face.bolts().places(), index, alongFirst);
-    HoleInPlate hole =
-        new HoleInPlate(
-            name + " in " + ply.name() + " along " + letter(alongFirst),
-            Metal.of(ply.alloy()),
-            ply.thickness(),
-            ply.hole(),
-            HoleInPlate.Shape.NORMAL,
-            edges.end(),
-            edges.pitch(),
-            edges.edge(),
-            edges.gauge(),
-            source);
-    checks.add(code.bearing(bolt, hole, demand.feed(alongFirst ? "B_y" : "B_z")));
-    checks.add(code.distances(bolt, hole));
-  }
-
-  private String letter(boolean first) {
-    return (first ? face.first() : face.second()).letter();
+    checks.addAll(plies.bearing(name, index, demand));
   }
 
   private void keys(List<Working> bearings) {
@@ -154,39 +130,6 @@ final class FaceChecks {
                   own.thickness(),
                   source),
               demand.feed("F_k")));
-    }
-  }
-
-  /**
-   * Blocks and net sections of the plies; where keys carry the shear across the slot, bolts tear
-   * along it only.
-   */
-  private void blocks(Working shears) {
-    for (Ply ply : face.plies()) {
-      for (boolean alongFirst : new boolean[] {true, false}) {
-        boolean byKeys = face.keys().map(k -> k.bearsAlongFirst() == alongFirst).orElse(false);
-        if (!byKeys) {
-          PlyBlock.of(
-                  where + ", " + ply.name() + " along " + letter(alongFirst),
-                  ply,
-                  face.bolts().places(),
-                  alongFirst,
-                  source)
-              .ifPresent(
-                  block ->
-                      checks.add(
-                          code.blockTearing(block, shears.feed(alongFirst ? "H_y" : "H_z"))));
-          checks.add(
-              code.netSection(
-                  PlyNet.of(
-                      where + ", " + ply.name() + " along " + letter(alongFirst),
-                      ply,
-                      face.bolts().places(),
-                      alongFirst,
-                      source),
-                  shears.feed(alongFirst ? "H_y" : "H_z")));
-        }
-      }
     }
   }
 

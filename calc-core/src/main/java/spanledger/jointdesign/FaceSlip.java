@@ -107,7 +107,7 @@ final class FaceSlip {
               new SlipFaces(
                   where + ", bolt " + (i + 1),
                   1,
-                  face.bolts().shearPlanes(),
+                  face.shearPlanes(),
                   new Friction(friction.lower(), friction.source()),
                   source),
               JointState.SERVICE,

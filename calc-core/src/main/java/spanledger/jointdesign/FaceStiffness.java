@@ -10,7 +10,6 @@ import spanledger.joint.JointFace;
 import spanledger.joint.Ply;
 import spanledger.joint.SlotLips;
 import spanledger.joint.stiffness.BedPiece;
-import spanledger.joint.stiffness.BoltShearing;
 import spanledger.joint.stiffness.BoltStretch;
 import spanledger.joint.stiffness.KeyTooth;
 import spanledger.joint.stiffness.LipBending;
@@ -35,12 +34,8 @@ final class FaceStiffness {
   private static final CompiledProcedure LIPS = LipBending.PROCEDURE.compile();
   private static final CompiledProcedure TWO = SpringsInSeries.TWO.compile();
   private static final CompiledProcedure THREE = SpringsInSeries.THREE.compile();
-  private static final CompiledProcedure SHEAR = BoltShearing.PROCEDURE.compile();
   private static final CompiledProcedure KEY = KeyTooth.PROCEDURE.compile();
   private static final CompiledProcedure BED = BedPiece.PROCEDURE.compile();
-
-  /** An end or a bolt farther than so many diameters does not count. */
-  private static final double FAR = 10;
 
   private static final double STEEL = 210_000;
   private static final double STAINLESS = 200_000;
@@ -192,56 +187,9 @@ final class FaceStiffness {
                     "k_k"));
   }
 
-  /**
-   * A bolt in shear and bearing, alike both ways: the least distances of all bolts count. It bears
-   * in the first two plies, or in one ply and the lips or another such ply. Along a slot, where
-   * friction holds it, it is taken as stiff as across.
-   */
+  /** A bolt in shear and bearing, alike both ways. */
   Spring shear() {
-    FaceBolts bolts = face.bolts();
-    double far = FAR * bolts.size().diameter();
-    Working.Feeding run =
-        Working.of(SHEAR, where + ", a bolt in shear")
-            .given("d", bolts.size().diameter(), bolts.size().name(), bolts.size().source())
-            .given(
-                "f_ub",
-                bolts.grade().ultimateStrength(),
-                bolts.grade().name(),
-                bolts.grade().source())
-            .given("d_M16", 16, "diameter of an M16 bolt", bolts.size().source());
-    ply(run, 1, face.plies().get(0), far);
-    if (face.plies().size() > 1) {
-      ply(run, 2, face.plies().get(1), far);
-    } else if (face.lips().isPresent()) {
-      SlotLips lips = face.lips().get();
-      run.given("e_b2", far, where + ", no end of the lips near", source)
-          .given("p_b2", far, where + ", no bolt behind in the lips", source)
-          .given("t_2", lips.thickness(), where + ", thickness of a lip", lips.source())
-          .given("f_u2", lips.alloy().ultimateStrength(), "lips, f_u", lips.alloy().source());
-    } else {
-      ply(run, 2, face.plies().get(0), far);
-    }
-    return new Spring(run.run(), "k_s");
-  }
-
-  private void ply(Working.Feeding run, int number, Ply ply, double far) {
-    double end = far;
-    double pitch = far;
-    for (int i = 0; i < face.bolts().places().size(); i++) {
-      for (boolean first : new boolean[] {true, false}) {
-        PlyEdges edges = PlyEdges.of(ply, face.bolts().places(), i, first);
-        end = Math.min(end, edges.end().orElse(far));
-        pitch = Math.min(pitch, edges.pitch().orElse(far));
-      }
-    }
-    run.given("e_b" + number, end, where + ", " + ply.name() + ", least end distance", source)
-        .given("p_b" + number, pitch, where + ", " + ply.name() + ", least spacing", source)
-        .given("t_" + number, ply.thickness(), where + ", " + ply.name() + ", thickness", source)
-        .given(
-            "f_u" + number,
-            ply.alloy().ultimateStrength(),
-            ply.name() + ", f_u",
-            ply.alloy().source());
+    return new BoltShearStiffness(face, where, source).spring();
   }
 
   /** A piece of the bed with these sides, mm. */

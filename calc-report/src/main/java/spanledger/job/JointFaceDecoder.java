@@ -1,17 +1,13 @@
 package spanledger.job;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import spanledger.frame.Vector;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
-import spanledger.job.source.Quoted;
 import spanledger.joint.BoltHead;
 import spanledger.joint.BracketLeg;
 import spanledger.joint.FaceBolts;
@@ -34,6 +30,7 @@ final class JointFaceDecoder {
   private final JointParts parts;
   private final FaceBoltDecoder bolts;
   private final SlotLipDecoder lips;
+  private final PlyDecoder plies;
 
   JointFaceDecoder(Reading reading, JointParts parts, FaceBoltDecoder bolts, SlotLipDecoder lips) {
     this.reading = reading;
@@ -41,6 +38,7 @@ final class JointFaceDecoder {
     this.parts = parts;
     this.bolts = bolts;
     this.lips = lips;
+    this.plies = new PlyDecoder(reading, parts);
   }
 
   Optional<JointFace> decode(Located given) {
@@ -55,13 +53,14 @@ final class JointFaceDecoder {
             .find("origin")
             .map(v -> values.vector(v, Dimension.LENGTH))
             .orElse(Optional.of(Vector.ZERO));
-    Optional<FaceBolts> group = fields.require("bolts").flatMap(bolts::decode);
+    Optional<Located> boltsGiven = fields.require("bolts");
+    Optional<FaceBolts> group = boltsGiven.flatMap(bolts::decode);
     Optional<Located> keysGiven = fields.find("keys");
     Optional<FaceKeys> keys = keysGiven.flatMap(k -> keys(k, normal));
-    List<Ply> plies = plies(fields.requireList("plies"), group);
+    Optional<Located> lipsGiven = fields.find("lips");
+    List<Ply> found = plies.decode(fields.requireList("plies"), boltsGiven, group, lipsGiven);
     Optional<Located> legGiven = fields.find("leg");
     Optional<BracketLeg> leg = legGiven.flatMap(l -> leg(l, normal));
-    Optional<Located> lipsGiven = fields.find("lips");
     Optional<SlotLips> held = lipsGiven.flatMap(l -> lips.decode(l, normal));
     Optional<Located> frictionGiven = fields.find("friction");
     Optional<FaceFriction> friction = frictionGiven.flatMap(this::friction);
@@ -75,7 +74,7 @@ final class JointFaceDecoder {
         || origin.isEmpty()
         || group.isEmpty()
         || keysGiven.isPresent() != keys.isPresent()
-        || plies.isEmpty()
+        || found.isEmpty()
         || legGiven.isPresent() != leg.isPresent()
         || lipsGiven.isPresent() != held.isPresent()
         || frictionGiven.isPresent() != friction.isPresent()
@@ -90,7 +89,7 @@ final class JointFaceDecoder {
             origin.get(),
             group.get(),
             keys,
-            plies,
+            found,
             leg,
             held,
             friction,
@@ -126,87 +125,6 @@ final class JointFaceDecoder {
           "lips only beside bolts whose head lies in a slot",
           "remove \"lips\", or give the head in the slot");
       return false;
-    }
-    return true;
-  }
-
-  private List<Ply> plies(List<Located> given, Optional<FaceBolts> group) {
-    List<Ply> plies = new ArrayList<>();
-    Set<String> names = new HashSet<>();
-    boolean sound = true;
-    for (Located one : given) {
-      Optional<Ply> ply = reading.fields("ply", one).flatMap(fields -> ply(fields, group, names));
-      ply.ifPresent(plies::add);
-      sound &= ply.isPresent();
-    }
-    return sound ? plies : List.of();
-  }
-
-  private Optional<Ply> ply(Fields fields, Optional<FaceBolts> group, Set<String> names) {
-    Optional<LocatedText> name = fields.requireText("name");
-    Optional<Double> thickness = size(fields, "thickness");
-    Optional<Alloy> alloy = fields.require("material").flatMap(m -> parts.alloy(m, thickness));
-    Optional<Located> holeGiven = fields.require("hole");
-    Optional<Double> hole = holeGiven.flatMap(v -> values.positive(v, Dimension.LENGTH));
-    Optional<Located> fromGiven = fields.require("from");
-    Optional<FacePlace> from = fromGiven.flatMap(parts::place);
-    Optional<FacePlace> to = fields.require("to").flatMap(parts::place);
-    if (name.isPresent() && !names.add(name.get().text())) {
-      reading.error(
-          name.get(),
-          Quoted.text(name.get().text()) + " a second time in this face",
-          "each ply with a name of its own",
-          "choose another name");
-      return Optional.empty();
-    }
-    if (name.isEmpty()
-        || thickness.isEmpty()
-        || alloy.isEmpty()
-        || hole.isEmpty()
-        || from.isEmpty()
-        || to.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!(to.get().a() > from.get().a()) || !(to.get().b() > from.get().b())) {
-      reading.error(
-          fromGiven.orElseThrow(),
-          "a corner that is not below the other along both axes",
-          "\"from\" with the lesser coordinates, \"to\" with the greater",
-          "exchange the coordinates");
-      return Optional.empty();
-    }
-    Ply ply =
-        new Ply(name.get().text(), thickness.get(), alloy.get(), hole.get(), from.get(), to.get());
-    return group.isEmpty() || holds(ply, group.get(), holeGiven.orElseThrow(), fields)
-        ? Optional.of(ply)
-        : Optional.empty();
-  }
-
-  /** Whether the holes lie in the ply and the bolts in the holes; reports it if not. */
-  private boolean holds(Ply ply, FaceBolts group, Located hole, Fields fields) {
-    if (ply.hole() < group.size().diameter()) {
-      reading.error(
-          hole,
-          hole.words() + ", less than the bolts' diameter",
-          "at least the diameter of " + group.size().name(),
-          "correct the hole or the bolts");
-      return false;
-    }
-    double half = ply.hole() / 2;
-    for (FacePlace place : group.places()) {
-      boolean inside =
-          place.a() - half > ply.from().a()
-              && place.a() + half < ply.to().a()
-              && place.b() - half > ply.from().b()
-              && place.b() + half < ply.to().b();
-      if (!inside) {
-        reading.error(
-            fields.object(),
-            "a ply that does not hold the hole of every bolt",
-            "a rectangle with metal around every hole",
-            "correct \"from\" and \"to\", or the places of the bolts");
-        return false;
-      }
     }
     return true;
   }

@@ -39,15 +39,9 @@ public final class BoltShearing {
       plies[at + 3] =
           p.input("f_u" + ply, "tensile strength of ply " + ply, Dimension.STRESS, Domain.POSITIVE);
     }
-    Reference shear =
-        p.step(
-            "k_v",
-            "stiffness of the bolt in shear",
-            Dimension.LINE_LOAD,
-            diameter.pow(2).times(strength).times(8).over(m16),
-            StiffnessSources.COEFFICIENTS);
-    Reference first = bearing(p, 1, diameter, m16, plies, 0);
-    Reference second = bearing(p, 2, diameter, m16, plies, 4);
+    Reference shear = shear(p, diameter, strength, m16);
+    Reference first = bearing(p, "1", diameter, m16, plies, 0);
+    Reference second = bearing(p, "2", diameter, m16, plies, 4);
     p.step(
         "k_s",
         "stiffness of bolt and both plies in series",
@@ -57,31 +51,52 @@ public final class BoltShearing {
     return p.build();
   }
 
+  /** One plane of a bolt in shear, step k_v. */
+  static Reference shear(
+      Procedure.Builder p, Reference diameter, Reference strength, Reference m16) {
+    return p.step(
+        "k_v",
+        "stiffness of the bolt in shear",
+        Dimension.LINE_LOAD,
+        diameter.pow(2).times(strength).times(8).over(m16),
+        StiffnessSources.COEFFICIENTS);
+  }
+
   private static Reference size(Procedure.Builder p, String symbol, String words) {
     return p.input(symbol, words, Dimension.LENGTH, Domain.POSITIVE);
   }
 
-  private static Reference bearing(
-      Procedure.Builder p, int ply, Reference diameter, Reference m16, Reference[] plies, int at) {
+  /**
+   * Bearing in one ply, steps k_b, k_t, k_br with the mark behind them.
+   *
+   * @param plies end distance, spacing, thickness and strength, from place {@code at} on
+   */
+  static Reference bearing(
+      Procedure.Builder p,
+      String mark,
+      Reference diameter,
+      Reference m16,
+      Reference[] plies,
+      int at) {
     Expression end = plies[at].times(0.25).over(diameter).plus(number(0.5));
     Expression spacing = plies[at + 1].times(0.25).over(diameter).plus(number(0.375));
     Reference distance =
         p.step(
-            "k_b" + ply,
+            "k_b" + mark,
             "factor of end distance and spacing",
             Dimension.NONE,
             min(end, spacing, number(1.25)),
             StiffnessSources.COEFFICIENTS);
     Reference thickness =
         p.step(
-            "k_t" + ply,
+            "k_t" + mark,
             "factor of thickness",
             Dimension.NONE,
             min(plies[at + 2].times(1.5).over(m16), number(2.5)),
             StiffnessSources.COEFFICIENTS);
     return p.step(
-        "k_br" + ply,
-        "stiffness of bearing in ply " + ply,
+        "k_br" + mark,
+        ("stiffness of bearing in ply " + mark).strip(),
         Dimension.LINE_LOAD,
         distance.times(thickness).times(diameter).times(plies[at + 3]).times(12),
         StiffnessSources.COEFFICIENTS);
