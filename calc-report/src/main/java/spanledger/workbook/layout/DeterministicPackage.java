@@ -1,8 +1,10 @@
 package spanledger.workbook.layout;
 
 import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,18 +16,34 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Date;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jspecify.annotations.Nullable;
 
-/** Writes a workbook so that the same content always gives the same bytes. */
+/**
+ * Writes a workbook so that the same content always gives the same bytes. The library writes sheets
+ * without rows; the rows are put in on the way.
+ */
 final class DeterministicPackage {
 
   private static final String PROGRAM = "Spanledger";
 
-  private DeterministicPackage() {}
+  private final XSSFWorkbook workbook;
+  private final Map<String, SheetRows> rows;
+
+  /**
+   * A package to be written.
+   *
+   * @param rows of sheets by the names of their parts
+   */
+  DeterministicPackage(XSSFWorkbook workbook, Map<String, SheetRows> rows) {
+    this.workbook = workbook;
+    this.rows = rows;
+  }
 
   /** Pins what the library would take from the clock or from itself. */
   static void describe(XSSFWorkbook workbook, WorkbookIdentity identity) {
@@ -45,8 +63,8 @@ final class DeterministicPackage {
   }
 
   /** Writes the package; entries carry one fixed time. */
-  static void write(XSSFWorkbook workbook, OutputStream out) throws IOException {
-    workbook.write(new FixedTimes(out));
+  void write(OutputStream out) throws IOException {
+    workbook.write(new FixedTimes(out, rows));
   }
 
   /**
@@ -55,7 +73,7 @@ final class DeterministicPackage {
    *
    * @throws IOException if it cannot be written; the target is then as it was
    */
-  static void save(XSSFWorkbook workbook, Path target) throws IOException {
+  void save(Path target) throws IOException {
     Path whole = target.toAbsolutePath();
     Path beside =
         whole.resolveSibling(
@@ -69,7 +87,7 @@ final class DeterministicPackage {
                   StandardOpenOption.TRUNCATE_EXISTING,
                   StandardOpenOption.WRITE),
               1 << 16)) {
-        write(workbook, out);
+        write(out);
       }
       moveIntoPlace(beside, whole);
     } finally {
@@ -85,22 +103,64 @@ final class DeterministicPackage {
     }
   }
 
-  /** The library writes straight to a zip stream if it is given one. */
+  /** The library writes straight to a zip stream if it is given one, entry by entry. */
   private static final class FixedTimes extends ZipArchiveOutputStream {
+
+    private static final String NO_ROWS = "<sheetData/>";
 
     /** Zip keeps local time; the same wall clock in every zone gives the same bytes. */
     private static final LocalDateTime WALL_CLOCK = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     private final long time = WALL_CLOCK.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli();
 
-    FixedTimes(OutputStream out) {
+    private final Map<String, SheetRows> rows;
+
+    /** A sheet that is being written, still without its rows. */
+    private @Nullable ByteArrayOutputStream sheet;
+
+    private String part = "";
+
+    FixedTimes(OutputStream out, Map<String, SheetRows> rows) {
       super(out);
+      this.rows = rows;
     }
 
     @Override
     public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
       entry.setTime(time);
       super.putArchiveEntry(entry);
+      part = entry.getName();
+      sheet = rows.containsKey(part) ? new ByteArrayOutputStream(1 << 14) : null;
+    }
+
+    @Override
+    public void write(byte[] bytes, int offset, int length) throws IOException {
+      ByteArrayOutputStream held = sheet;
+      if (held == null) {
+        super.write(bytes, offset, length);
+      } else {
+        held.write(bytes, offset, length);
+      }
+    }
+
+    @Override
+    public void closeArchiveEntry() throws IOException {
+      ByteArrayOutputStream held = sheet;
+      SheetRows own = rows.get(part);
+      sheet = null;
+      if (held != null && own != null) {
+        String text = held.toString(StandardCharsets.UTF_8);
+        int at = text.indexOf(NO_ROWS);
+        if (at < 0) {
+          throw new IOException("No place for the rows in " + part);
+        }
+        write(text.substring(0, at).getBytes(StandardCharsets.UTF_8));
+        OutputStream buffered = new BufferedOutputStream(this, 1 << 16);
+        own.writeTo(buffered);
+        buffered.flush();
+        write(text.substring(at + NO_ROWS.length()).getBytes(StandardCharsets.UTF_8));
+      }
+      super.closeArchiveEntry();
     }
   }
 }

@@ -22,10 +22,10 @@ public final class LedgerSheet {
   private final PageSetup page = new PageSetup();
   private int next;
 
-  LedgerSheet(XSSFSheet sheet, Styles styles, boolean parsing) {
+  LedgerSheet(XSSFSheet sheet, Styles styles, SharedWords words, boolean parsing) {
     this.sheet = sheet;
     this.styles = styles;
-    this.cells = new SheetCells(sheet, parsing);
+    this.cells = new SheetCells(sheet, words, parsing);
   }
 
   /** The sheet's name. */
@@ -121,6 +121,11 @@ public final class LedgerSheet {
     return sheet;
   }
 
+  /** The name of the sheet's part of the file, as in a zip file. */
+  String part() {
+    return sheet.getPackagePart().getPartName().getName().substring(1);
+  }
+
   CellAddress at(int row, int column) {
     return new CellAddress(name(), row, column);
   }
@@ -154,13 +159,15 @@ public final class LedgerSheet {
     WrappedText.heights(cells.wrapped(), columns).forEach(cells::height);
     paragraphs.forEach(paragraph -> paragraph.spread(sheet, cells, styles, columns));
     pictures.forEach(picture -> picture.place(sheet, columns));
-    charts.forEach((row, chart) -> chart.place(sheet, row));
+    charts.forEach((row, chart) -> chart.place(sheet, cells.rows(), row));
     judgements.mark(sheet);
     int lastRow = Math.max(cells.lastRow(), next - 1);
     int lastColumn = Math.max(cells.lastColumn(), 0);
     for (Picture picture : pictures) {
       lastColumn = Math.max(lastColumn, picture.lastColumn(columns));
     }
+    CellAddress end = at(Math.max(lastRow, 0), Math.max(cells.lastColumn(), 0));
+    sheet.getCTWorksheet().getDimension().setRef("A1:" + end.relative());
     page.apply(sheet, identity, columns, Math.max(lastRow, 0), lastColumn);
   }
 }

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -19,6 +20,7 @@ public final class LedgerWorkbook implements AutoCloseable {
   private final boolean parsing;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Styles styles = new Styles(workbook);
+  private final SharedWords words = new SharedWords(workbook);
   private final DefinedNames names = new DefinedNames();
   private final Map<String, LedgerSheet> sheets = new LinkedHashMap<>();
   private boolean finished;
@@ -54,7 +56,7 @@ public final class LedgerWorkbook implements AutoCloseable {
     if (sheets.containsKey(key)) {
       throw new IllegalArgumentException("The workbook has a sheet " + name + " already.");
     }
-    LedgerSheet sheet = new LedgerSheet(workbook.createSheet(name), styles, parsing);
+    LedgerSheet sheet = new LedgerSheet(workbook.createSheet(name), styles, words, parsing);
     sheets.put(key, sheet);
     return sheet;
   }
@@ -100,7 +102,7 @@ public final class LedgerWorkbook implements AutoCloseable {
     finish();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 20);
     try {
-      DeterministicPackage.write(workbook, bytes);
+      new DeterministicPackage(workbook, rows()).write(bytes);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -114,7 +116,14 @@ public final class LedgerWorkbook implements AutoCloseable {
    */
   public void save(Path file) throws IOException {
     finish();
-    DeterministicPackage.save(workbook, file);
+    new DeterministicPackage(workbook, rows()).save(file);
+  }
+
+  /** The rows of all sheets by the names of their parts of the file. */
+  private Map<String, SheetRows> rows() {
+    Map<String, SheetRows> rows = new HashMap<>();
+    sheets.values().forEach(sheet -> rows.put(sheet.part(), sheet.cells().rows()));
+    return rows;
   }
 
   private void finish() {

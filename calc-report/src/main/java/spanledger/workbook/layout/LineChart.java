@@ -1,8 +1,8 @@
 package spanledger.workbook.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.ClientAnchor;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
@@ -17,6 +17,7 @@ import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
@@ -59,8 +60,8 @@ public record LineChart(
     marked = List.copyOf(marked);
   }
 
-  /** Draws it on its sheet from a row on. */
-  void place(XSSFSheet sheet, int row) {
+  /** Draws it on its sheet, whose rows are given, from a row on. */
+  void place(XSSFSheet sheet, SheetRows rows, int row) {
     XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, row, LAST_COLUMN, row + ROWS);
     anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
     XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
@@ -91,13 +92,13 @@ public record LineChart(
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, bottom, left);
     data.setStyle(ScatterStyle.LINE);
     data.setVaryColors(false);
-    XDDFScatterChartData.Series line = add(data, sheet, xs, ys);
+    XDDFScatterChartData.Series line = add(data, rows, xs, ys);
     line.setTitle("influence line", null);
     line.setSmooth(false);
     line.setMarkerStyle(MarkerStyle.NONE);
     line.setLineProperties(ink(BLACK, THICK));
     if (!marked.isEmpty()) {
-      XDDFScatterChartData.Series worst = add(data, sheet, marked.get(0), marked.get(1));
+      XDDFScatterChartData.Series worst = add(data, rows, marked.get(0), marked.get(1));
       worst.setTitle("worst place", null);
       worst.setSmooth(false);
       worst.setMarkerStyle(MarkerStyle.DIAMOND);
@@ -117,16 +118,18 @@ public record LineChart(
   }
 
   private static XDDFScatterChartData.Series add(
-      XDDFScatterChartData data, XSSFSheet sheet, CellRange xs, CellRange ys) {
-    return (XDDFScatterChartData.Series)
-        data.addSeries(
-            XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(xs)),
-            XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(ys)));
+      XDDFScatterChartData data, SheetRows rows, CellRange xs, CellRange ys) {
+    return (XDDFScatterChartData.Series) data.addSeries(source(rows, xs), source(rows, ys));
   }
 
-  private static CellRangeAddress range(CellRange cells) {
-    return new CellRangeAddress(
-        cells.first().row(), cells.last().row(), cells.first().column(), cells.last().column());
+  private static XDDFNumericalDataSource<Double> source(SheetRows rows, CellRange cells) {
+    List<Double> values = new ArrayList<>();
+    for (int row = cells.first().row(); row <= cells.last().row(); row++) {
+      for (int column = cells.first().column(); column <= cells.last().column(); column++) {
+        values.add(rows.numberAt(row, column));
+      }
+    }
+    return XDDFDataSourcesFactory.fromArray(values.toArray(Double[]::new), cells.absolute());
   }
 
   private static XDDFLineProperties ink(byte[] colour, double width) {

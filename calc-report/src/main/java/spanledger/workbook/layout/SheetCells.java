@@ -4,21 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaType;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.jspecify.annotations.Nullable;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /**
  * The cells of one sheet; the only place that writes cells.
  *
- * <p>Formula cells are filled below the library's cell type: its setters look up the style and the
- * array formulas of the sheet anew for each cell, which takes a good part of the time of a large
- * table.
+ * <p>Cells are kept as text of the file, not in the library's cell types, of which a large workbook
+ * would take many gigabytes; the library writes all else of the sheet.
  */
 final class SheetCells {
 
@@ -31,19 +25,25 @@ final class SheetCells {
 
   private final XSSFSheet sheet;
   private final boolean parsing;
-  private @Nullable XSSFRow row;
+  private final SharedWords words;
+  private final SheetRows rows = new SheetRows();
   private final List<WrappedText> wrapped = new ArrayList<>();
-  private int lastRow = -1;
   private int lastColumn = -1;
 
-  SheetCells(XSSFSheet sheet, boolean parsing) {
+  SheetCells(XSSFSheet sheet, SharedWords words, boolean parsing) {
     this.sheet = sheet;
+    this.words = words;
     this.parsing = parsing;
+  }
+
+  /** The rows as the file holds them. */
+  SheetRows rows() {
+    return rows;
   }
 
   /** The last row in use, -1 if none. */
   int lastRow() {
-    return lastRow;
+    return rows.lastRow();
   }
 
   /** The last column in use, -1 if none. */
@@ -52,7 +52,8 @@ final class SheetCells {
   }
 
   void blank(int rowIndex, int column, int style) {
-    cell(rowIndex, column).getCTCell().setS(style);
+    reach(column);
+    rows.blank(rowIndex, column, style);
   }
 
   /** Words as a text cell, whatever they begin with. */
@@ -75,15 +76,17 @@ final class SheetCells {
               + words.substring(0, 60));
     }
     boolean formulaLike = !words.isEmpty() && FORMULA_STARTS.indexOf(words.charAt(0)) >= 0;
-    XSSFCell cell = cell(rowIndex, column);
-    cell.setCellValue(CellText.encoded(words));
-    cell.getCTCell().setS(formulaLike ? styles.ofLiteral(role) : styles.of(role));
+    reach(column);
+    rows.words(
+        rowIndex,
+        column,
+        formulaLike ? styles.ofLiteral(role) : styles.of(role),
+        this.words.index(words));
   }
 
   void number(int rowIndex, int column, int style, double value) {
-    CTCell cell = cell(rowIndex, column).getCTCell();
-    cell.setS(style);
-    cell.setV(exact(rowIndex, column, value));
+    reach(column);
+    rows.number(rowIndex, column, style, exact(rowIndex, column, value));
   }
 
   /**
@@ -92,16 +95,15 @@ final class SheetCells {
    * @param formula checked by {@link FormulaRules} before
    */
   void formula(int rowIndex, int column, int style, String formula, double value) {
-    CTCell cell = formulaCell(rowIndex, column, style, formula);
-    cell.setV(exact(rowIndex, column, value));
+    check(rowIndex, column, formula);
+    rows.formula(rowIndex, column, style, formula, exact(rowIndex, column, value));
   }
 
   /** A formula whose result is text. */
   void formula(
       int rowIndex, int column, CellRole role, Styles styles, String formula, String words) {
-    CTCell cell = formulaCell(rowIndex, column, styles.of(role), formula);
-    cell.setT(STCellType.STR);
-    cell.setV(CellText.encoded(words));
+    check(rowIndex, column, formula);
+    rows.textFormula(rowIndex, column, styles.of(role), formula, CellText.encoded(words));
     noteWrapping(rowIndex, column, role, words);
   }
 
@@ -118,17 +120,14 @@ final class SheetCells {
   }
 
   void height(int rowIndex, double points) {
-    row(rowIndex).setHeightInPoints((float) points);
+    rows.height(rowIndex, points);
   }
 
-  private CTCell formulaCell(int rowIndex, int column, int style, String formula) {
+  private void check(int rowIndex, int column, String formula) {
+    reach(column);
     if (parsing) {
       parse(rowIndex, column, formula);
     }
-    CTCell cell = cell(rowIndex, column).getCTCell();
-    cell.setS(style);
-    cell.addNewF().setStringValue(formula);
-    return cell;
   }
 
   private void parse(int rowIndex, int column, String formula) {
@@ -159,22 +158,7 @@ final class SheetCells {
     return new CellAddress(sheet.getSheetName(), rowIndex, column);
   }
 
-  private XSSFCell cell(int rowIndex, int column) {
+  private void reach(int column) {
     lastColumn = Math.max(lastColumn, column);
-    return row(rowIndex).createCell(column);
-  }
-
-  /** Cells mostly come row by row, so the last row is kept at hand. */
-  private XSSFRow row(int rowIndex) {
-    XSSFRow known = row;
-    if (known == null || known.getRowNum() != rowIndex) {
-      known = sheet.getRow(rowIndex);
-      if (known == null) {
-        known = sheet.createRow(rowIndex);
-      }
-      row = known;
-      lastRow = Math.max(lastRow, rowIndex);
-    }
-    return known;
   }
 }
