@@ -1,7 +1,6 @@
 package spanledger.jointdesign;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import spanledger.joint.FacePlace;
@@ -54,7 +53,7 @@ final class FaceChecks {
     Working shears = Working.of(FACE, where).same(forces, "V_y", "V_z").run();
     checks.addAll(plies.torn(shears));
     FaceSlip slip = new FaceSlip(code, face, bolt, where, source);
-    slip.check(shears, mostPulled(demands));
+    slip.check(shears, demands);
     checks.addAll(slip.checks());
     slip.greatestPreload()
         .ifPresent(
@@ -74,12 +73,6 @@ final class FaceChecks {
       checks.addAll(slip.checks());
     }
     return this;
-  }
-
-  private static Working mostPulled(List<Working> demands) {
-    return demands.stream()
-        .max(Comparator.comparingDouble(d -> d.value("F_t")))
-        .orElseThrow(() -> new IllegalArgumentException("A face needs a bolt."));
   }
 
   private void bolt(int index, Working demand, Optional<PriedLeg> pried) {

@@ -37,6 +37,10 @@ final class FaceSharing {
    */
   private static final double ROUNDING = 1e-9;
 
+  private static final List<String> MOVEMENTS = List.of("u_x", "u_y", "u_z", "φ_x", "φ_y", "φ_z");
+  private static final int[] IN_FACE = {1, 2, 3};
+  private static final int[] OFF_FACE = {0, 4, 5};
+
   private final String where;
   private final JointGeometry geometry;
   private final FaceSprings springs;
@@ -59,9 +63,18 @@ final class FaceSharing {
    * @throws spanledger.joint.sharing.UnresistedFaceException if nothing resists one of the forces
    */
   SharedForces share(Working forces) {
+    return share(forces(forces));
+  }
+
+  /** How the face moves under other forces; errors as of {@link #share}. */
+  FaceMovement movement(FaceForces forces) {
+    return share(forces).movement();
+  }
+
+  private SharedForces share(FaceForces forces) {
     return JointSharing.of(
         geometry,
-        whole(forces(forces)),
+        whole(forces),
         geometry.keys().isEmpty() ? KeySharing.BY_STIFFNESS : KeySharing.KEYS_CARRY_ACROSS);
   }
 
@@ -216,14 +229,31 @@ final class FaceSharing {
   }
 
   private void inFace(Working.Feeding run, FaceMovement movement) {
-    run.given("u_y", movement.y(), where + ", movement u_y", JointFeeds.SOLVED)
-        .given("u_z", movement.z(), where + ", movement u_z", JointFeeds.SOLVED)
-        .given("φ_x", movement.aboutX(), where + ", movement φ_x", JointFeeds.SOLVED);
+    solved(run, IN_FACE, movement);
   }
 
   private Working.Feeding offFace(Working.Feeding run, FaceMovement movement) {
-    return run.given("u_x", movement.x(), where + ", movement u_x", JointFeeds.SOLVED)
-        .given("φ_y", movement.aboutY(), where + ", movement φ_y", JointFeeds.SOLVED)
-        .given("φ_z", movement.aboutZ(), where + ", movement φ_z", JointFeeds.SOLVED);
+    return solved(run, OFF_FACE, movement);
+  }
+
+  private Working.Feeding solved(Working.Feeding run, int[] which, FaceMovement movement) {
+    double[] values = values(movement);
+    for (int i : which) {
+      run.given(MOVEMENTS.get(i), values[i], moved(where, i), JointFeeds.SOLVED);
+    }
+    return run;
+  }
+
+  /** What a movement of a face is called where it feeds a run: by its place in {@link #values}. */
+  static String moved(String where, int which) {
+    return where + ", movement " + MOVEMENTS.get(which);
+  }
+
+  /** u_x, u_y, u_z, φ_x, φ_y, φ_z. */
+  static double[] values(FaceMovement movement) {
+    return new double[] {
+      movement.x(), movement.y(), movement.z(),
+      movement.aboutX(), movement.aboutY(), movement.aboutZ()
+    };
   }
 }

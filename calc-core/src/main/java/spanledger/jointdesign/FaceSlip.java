@@ -44,9 +44,9 @@ final class FaceSlip {
 
   /**
    * @param shears a run of {@link FaceDemand}
-   * @param mostPulled the demand of the bolt in most tension, which is taken for all
+   * @param demands of the bolts; the tension of the one in most tension is taken for all
    */
-  void check(Working shears, Working mostPulled) {
+  void check(Working shears, List<Working> demands) {
     Optional<Feed> preload = face.bolts().tightening().map(this::preload);
     if (face.lips().isEmpty()) {
       return;
@@ -78,7 +78,7 @@ final class FaceSlip {
                 source),
             JointState.ULTIMATE,
             preload.get(),
-            mostPulled.feed("F_t"),
+            MostPulled.of(demands),
             shears.feed(lips.alongFirst() ? "H_y" : "H_z")));
   }
 

@@ -73,33 +73,57 @@ final class JointCalculation {
         Working.of(END, name).given("s", end.start() ? 1 : -1, name + ", which end", source);
     for (int i = 0; i < FORCES.length; i++) {
       String symbol = FORCES[i].symbol();
-      feeding.given(symbol, forces[i], name + ", " + symbol, JointFeeds.AT_END);
+      feeding.given(symbol, forces[i], atEnd(end, symbol), JointFeeds.AT_END);
     }
     return feeding.run();
   }
 
+  private static String atEnd(JointEnd end, String symbol) {
+    return end.name() + ", " + symbol;
+  }
+
+  /**
+   * What works out a run of this joint again for other forces.
+   *
+   * @throws UnsupportedOperationException if it cannot
+   */
+  JointReplay replay(JointRun run) {
+    List<SolvedFace> solved = new ArrayList<>();
+    for (int i = 0; i < run.faces().size(); i++) {
+      JointFace face = joint.faces().get(i);
+      solved.add(new SolvedFace(where(face), run.faces().get(i).forces(), sharing(face)::movement));
+    }
+    return new JointReplay(symbol -> atEnd(end, symbol), solved);
+  }
+
+  private String where(JointFace face) {
+    return end.name() + ", " + face.name();
+  }
+
+  private FaceSharing sharing(JointFace face) {
+    FaceGeometry body = body(face);
+    return new FaceSharing(where(face), body.geometry(), body.springs(), joint.source());
+  }
+
+  private FaceGeometry body(JointFace face) {
+    return bodies.computeIfAbsent(where(face), w -> FaceGeometry.of(face, w, joint.source()));
+  }
+
   private FaceRun face(JointFace face, Working onJoint, JointState state) {
-    String where = end.name() + ", " + face.name();
+    String where = where(face);
     Working forces = onFace(face, onJoint, where);
-    FaceGeometry body =
-        bodies.computeIfAbsent(where, w -> FaceGeometry.of(face, w, joint.source()));
-    FaceSharing sharing = new FaceSharing(where, body.geometry(), body.springs(), joint.source());
+    FaceSharing sharing = sharing(face);
     SharedForces shared = sharing.share(forces);
     List<Working> shears = sharing.shears(forces, shared.movement());
     List<Working> tensions = sharing.tensions(shared.movement());
     List<Working> demands = sharing.demands(shears, tensions);
     List<Working> keys = sharing.keys(shared.movement());
     List<Working> contacts = sharing.contacts(shared.movement());
-    Optional<PriedLeg> pried =
-        face.leg()
-            .map(
-                line ->
-                    new PriedLeg(face, line, joint.source(), body.geometry(), tensions, contacts));
     FaceChecks checks = new FaceChecks(code, face, where, joint.source());
     if (state == JointState.SERVICE) {
       checks.inUse(demands);
     } else {
-      checks.all(forces, demands, keys, pried);
+      checks.all(forces, demands, keys, pried(face, tensions, contacts));
     }
     return new FaceRun(
         face.name(),
@@ -112,6 +136,14 @@ final class JointCalculation {
         demands,
         checks.checks(),
         checks.open());
+  }
+
+  private Optional<PriedLeg> pried(JointFace face, List<Working> tensions, List<Working> contacts) {
+    return face.leg()
+        .map(
+            line ->
+                new PriedLeg(
+                    face, line, joint.source(), body(face).geometry(), tensions, contacts));
   }
 
   private Working onFace(JointFace face, Working onJoint, String where) {

@@ -1,45 +1,86 @@
 package spanledger.jointdesign;
 
 import spanledger.envelope.Governing;
+import spanledger.envelope.Instance;
+import spanledger.joint.JointType;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointUse;
-import spanledger.resistance.member.Feed;
-import spanledger.resistance.member.Working;
 
 /**
  * The worst of one check of one face of a joint.
  *
- * @param run the joint under the combination that governs
- * @param face the face
- * @param check the run of the check that governs
- * @param use the step of it
- * @param governing the combination and the cut at the member end; its value is the use
+ * <p>What says where and how much is at hand. {@link #run}, {@link #face} and {@link #check} work
+ * the joint out in full at their first call and keep it; ask for them only where they are shown.
  */
-public record JointFinding(
-    JointRun run, FaceRun face, JointCheck check, JointUse use, Governing governing) {
+public final class JointFinding {
+
+  private final JointEnd end;
+  private final JointType joint;
+  private final JointUnderLoad loaded;
+  private final CheckPlace place;
+  private final Governing governing;
+
+  JointFinding(
+      JointEnd end, JointType joint, JointUnderLoad loaded, CheckPlace place, Governing governing) {
+    this.end = end;
+    this.joint = joint;
+    this.loaded = loaded;
+    this.place = place;
+    this.governing = governing;
+  }
+
+  /** The member end. */
+  public JointEnd end() {
+    return end;
+  }
+
+  /** Its joint or foot. */
+  public JointType joint() {
+    return joint;
+  }
+
+  /** The combination that governs, with the place of its moving load. */
+  public Instance instance() {
+    return loaded.instance();
+  }
+
+  /** The name of the face. */
+  public String faceName() {
+    return place.faceName();
+  }
 
   /** The part that governs, for example {@code edge-north, start, post, bolt 2}. */
   public String part() {
-    return check.working().label();
+    return place.part();
+  }
+
+  /** The step of the check that says how much is used. */
+  public JointUse use() {
+    return place.use();
+  }
+
+  /** The combination and the cut at the member end; its value is the use. */
+  public Governing governing() {
+    return governing;
   }
 
   /** Whether the check hangs on loads; distances of holes and tightening do not. */
   public boolean hangsOnLoads() {
-    return hangsOnLoads(check.working());
+    return place.hangsOnLoads();
   }
 
-  private static boolean hangsOnLoads(Working working) {
-    for (Feed feed : working.feeds()) {
-      boolean loaded =
-          feed instanceof Feed.Result result
-              ? hangsOnLoads(result.from())
-              : feed instanceof Feed.Given given
-                  && (given.source().equals(JointFeeds.AT_END)
-                      || given.source().equals(JointFeeds.SOLVED));
-      if (loaded) {
-        return true;
-      }
-    }
-    return false;
+  /** The joint under the combination that governs; the same object for all findings there. */
+  public JointRun run() {
+    return loaded.run();
+  }
+
+  /** The face in that run. */
+  public FaceRun face() {
+    return run().faces().get(place.face());
+  }
+
+  /** The run of the check that governs. */
+  public JointCheck check() {
+    return face().checks().get(place.check());
   }
 }

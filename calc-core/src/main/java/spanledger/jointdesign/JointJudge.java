@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spanledger.analysis.FrameAnalysis;
+import spanledger.envelope.Station;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
@@ -32,6 +33,8 @@ public final class JointJudge {
       Iterable<? extends MemberForces> inUse) {
     Frame frame = analysis.frame();
     WorstChecks worst = new WorstChecks();
+    List<MemberForces> strength = listed(states);
+    List<MemberForces> use = listed(inUse);
     List<JointEnd> undescribed = new ArrayList<>();
     for (Member member : frame.members()) {
       for (boolean start : new boolean[] {true, false}) {
@@ -39,9 +42,10 @@ public final class JointJudge {
         Optional<BracketJoint> joint = design.joint(member, start);
         if (joint.isPresent()) {
           JointCalculation calculation = new JointCalculation(design.code(), end, joint.get());
-          worst.over(end, end.station(frame), states, calculation::run);
+          Station at = end.station(frame);
+          new JointSweep(end, at, strength, calculation::run).into(worst, calculation);
           if (JointCalculation.isHeldInUse(joint.get())) {
-            worst.over(end, end.station(frame), inUse, calculation::runInUse);
+            new JointSweep(end, at, use, calculation::runInUse).into(worst, calculation);
           }
           review(end, joint.get(), worst);
         } else if (isOpen(frame, end)) {
@@ -57,6 +61,12 @@ public final class JointJudge {
         undescribed,
         anchors,
         design.contacts().advice(design.types()));
+  }
+
+  private static List<MemberForces> listed(Iterable<? extends MemberForces> states) {
+    List<MemberForces> listed = new ArrayList<>();
+    states.forEach(listed::add);
+    return listed;
   }
 
   /** Parts that cannot be worked out are told by the checks themselves. */

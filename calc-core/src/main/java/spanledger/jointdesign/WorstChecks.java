@@ -24,9 +24,10 @@ final class WorstChecks {
   private final Set<OpenCheck> open = new LinkedHashSet<>();
 
   /**
-   * Works a joint out under all states.
+   * Works a joint out in full under all states.
    *
-   * @param calculation from the combination and N, V_y, V_z, T, M_y, M_z at the member end
+   * @param calculation from the combination and N, V_y, V_z, T, M_y, M_z at the member end; the
+   *     same run each time it is asked
    */
   void over(
       JointEnd end,
@@ -39,13 +40,13 @@ final class WorstChecks {
       state.at(station, forces);
       try {
         JointRun run = calculation.apply(state.instance(), forces);
-        for (FaceRun face : run.faces()) {
-          face.open().forEach(what -> open.add(new OpenCheck(end.name(), what)));
-          face.checks().forEach(check -> keepWorse(run, face, check, station, worst));
+        JointUnderLoad loaded = new JointUnderLoad(state.instance(), forces, calculation);
+        for (int face = 0; face < run.faces().size(); face++) {
+          open(run, face);
+          keepWorse(run, loaded, face, station, worst);
         }
       } catch (IllegalArgumentException e) {
-        open.add(
-            new OpenCheck(end.name(), "under " + state.instance().words() + ": " + e.getMessage()));
+        open(end, state.instance(), e);
         break;
       }
     }
@@ -54,20 +55,38 @@ final class WorstChecks {
 
   private static void keepWorse(
       JointRun run,
-      FaceRun face,
-      JointCheck check,
+      JointUnderLoad loaded,
+      int face,
       Station station,
       Map<String, JointFinding> worst) {
-    for (JointUse use : check.uses()) {
-      double value = check.working().value(use.symbol());
-      String key = face.name() + "|" + use.words() + "|" + use.clause();
-      JointFinding known = worst.get(key);
-      if (known == null || !(value <= known.governing().value())) {
-        worst.put(
-            key,
-            new JointFinding(run, face, check, use, new Governing(run.instance(), station, value)));
+    List<JointCheck> checks = run.faces().get(face).checks();
+    for (int i = 0; i < checks.size(); i++) {
+      for (JointUse use : checks.get(i).uses()) {
+        double value = checks.get(i).working().value(use.symbol());
+        CheckPlace place = CheckPlace.of(run, face, i, use);
+        JointFinding known = worst.get(place.kind());
+        if (known == null || value > known.governing().value()) {
+          Governing governing = new Governing(run.instance(), station, value);
+          worst.put(
+              place.kind(), new JointFinding(run.end(), run.joint(), loaded, place, governing));
+        }
       }
     }
+  }
+
+  /** Adds what was found elsewhere. */
+  void add(List<JointFinding> found) {
+    findings.addAll(found);
+  }
+
+  /** Adds what of a face cannot be checked. */
+  void open(JointRun run, int face) {
+    run.faces().get(face).open().forEach(what -> open(new OpenCheck(run.end().name(), what)));
+  }
+
+  /** Adds that a joint cannot be worked out under a combination. */
+  void open(JointEnd end, Instance instance, IllegalArgumentException why) {
+    open(new OpenCheck(end.name(), "under " + instance.words() + ": " + why.getMessage()));
   }
 
   /** Adds a check that cannot be made. */

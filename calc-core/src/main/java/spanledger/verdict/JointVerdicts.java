@@ -81,18 +81,18 @@ final class JointVerdicts {
   private static Verdict verdict(JointFinding finding) {
     double value = finding.governing().value();
     boolean known = !Double.isNaN(value);
-    String face = finding.face().name();
+    String face = finding.faceName();
     String clause = finding.use().clause();
     return new Verdict(
         CheckGroup.JOINTS,
         face + ": " + finding.use().words() + (clause.isEmpty() ? "" : ", " + clause),
-        finding.run().end().name(),
+        finding.end().name(),
         known ? (value <= 1 ? Status.PASSED : Status.FAILED) : Status.NOT_CHECKED,
         value,
         1,
         "",
         Optional.of(finding.governing()),
-        finding.hangsOnLoads() ? Optional.of(finding.run().instance()) : Optional.empty(),
+        finding.hangsOnLoads() ? Optional.of(finding.instance()) : Optional.empty(),
         remark(finding, known));
   }
 }

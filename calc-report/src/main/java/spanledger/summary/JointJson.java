@@ -37,7 +37,7 @@ final class JointJson {
     Map<String, JointFinding> worst = new TreeMap<>();
     for (JointFinding finding : judgement.findings()) {
       worst.merge(
-          finding.run().end().name(),
+          finding.end().name(),
           finding,
           (a, b) -> a.governing().value() >= b.governing().value() ? a : b);
     }
@@ -59,15 +59,15 @@ final class JointJson {
 
   private static ObjectNode end(JointFinding finding, Function<Instance, ObjectNode> instance) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    node.put("end", finding.run().end().name());
-    node.put("joint", finding.run().joint().name());
-    node.put("check", finding.face().name() + ": " + finding.use().words());
+    node.put("end", finding.end().name());
+    node.put("joint", finding.joint().name());
+    node.put("check", finding.faceName() + ": " + finding.use().words());
     node.put("part", finding.part());
     number(node, "utilisation", finding.governing().value());
-    node.set("loading", instance.apply(finding.run().instance()));
+    node.set("loading", instance.apply(finding.instance()));
     numbers(
         node.putObject("forces"), finding.run().forces(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
-    if (finding.run().joint() instanceof BracketJoint bracket) {
+    if (finding.joint() instanceof BracketJoint bracket) {
       stiffness(node.putObject("stiffness"), bracket);
     }
     ArrayNode faces = node.putArray("faces");

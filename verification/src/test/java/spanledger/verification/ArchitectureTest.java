@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.jspecify.annotations.NullMarked;
+import spanledger.resistance.member.Working;
 
 /** What may know what, one rule per test. Package names are the parts after {@code spanledger}. */
 @AnalyzeClasses(packages = "spanledger", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -123,6 +124,23 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule classesAreNamedByConcept =
       noClasses().should().haveNameMatching(".*(Utils?|Helpers?|Managers?)");
+
+  /**
+   * Joints are replayed under hundreds of states, so nothing may be chosen by a load outside of
+   * procedures and solvers. Those named read springs before loads come, hand forces to a solver, or
+   * read what was found.
+   */
+  @ArchTest
+  static final ArchRule jointsChooseNothingByTheirLoads =
+      noClasses()
+          .that()
+          .resideInAnyPackage("spanledger.jointdesign", "spanledger.resistance.joint")
+          .and()
+          .haveNameNotMatching(
+              ".*\\.(FaceStiffness|FaceSharing|JointCheck|WorstChecks|FootJudge)(\\$.*)?")
+          .should()
+          .callMethod(Working.class, "value", String.class)
+          .because("a choice by loads is a step of a procedure, as the greatest pull on a bolt is");
 
   @ArchTest
   static final ArchRule noStaticStateChanges =

@@ -46,9 +46,9 @@ public final class JointPicture {
   private static Map<String, JointFinding> worst(JointJudgement judgement) {
     Map<String, JointFinding> worst = new TreeMap<>();
     for (JointFinding finding : judgement.findings()) {
-      if (finding.run().joint() instanceof BracketJoint && finding.hangsOnLoads()) {
+      if (finding.joint() instanceof BracketJoint && finding.hangsOnLoads()) {
         worst.merge(
-            finding.run().joint().name(),
+            finding.joint().name(),
             finding,
             (a, b) -> a.governing().value() >= b.governing().value() ? a : b);
       }
@@ -57,21 +57,21 @@ public final class JointPicture {
   }
 
   private static Drawing draw(JointFinding finding, Lettering lettering) {
-    BracketJoint joint = (BracketJoint) finding.run().joint();
+    BracketJoint joint = (BracketJoint) finding.joint();
     Drawing.Paper paper = new Drawing.Paper();
     String title = written("Joint " + joint.name(), lettering);
     String governs =
         String.format(
             Locale.ROOT,
             "%s: %s, used to %.1f %%",
-            finding.face().name(),
+            finding.faceName(),
             finding.use().words(),
             100 * finding.governing().value());
     List<String> lines =
         List.of(
-            title + ", at " + finding.run().end().name(),
+            title + ", at " + finding.end().name(),
             "governs: " + governs,
-            "under " + finding.run().instance().words());
+            "under " + finding.instance().words());
     for (int i = 0; i < lines.size(); i++) {
       paper.words(
           new Spot(RIM, RIM + 1.5 * SIZE * i),

@@ -30,12 +30,12 @@ final class JointGroups {
 
     /** The kind of joint. */
     String joint() {
-      return finding.run().joint().name();
+      return finding.joint().name();
     }
 
     /** The face and what is checked there. */
     String words() {
-      return finding.face().name() + ": " + finding.use().words();
+      return finding.faceName() + ": " + finding.use().words();
     }
   }
 
@@ -62,12 +62,12 @@ final class JointGroups {
     Map<String, Set<String>> ends = new LinkedHashMap<>();
     Map<String, JointFinding> worst = new LinkedHashMap<>();
     for (JointFinding finding : judgement.findings()) {
-      String joint = finding.run().joint().name();
-      ends.computeIfAbsent(joint, j -> new TreeSet<>()).add(finding.run().end().name());
+      String joint = finding.joint().name();
+      ends.computeIfAbsent(joint, j -> new TreeSet<>()).add(finding.end().name());
       worst.merge(
           joint
               + "|"
-              + finding.face().name()
+              + finding.faceName()
               + "|"
               + finding.use().words()
               + "|"
@@ -77,7 +77,7 @@ final class JointGroups {
     }
     List<Shown> shown = new ArrayList<>();
     for (JointFinding finding : worst.values()) {
-      shown.add(new Shown(finding, Required.of(ends.get(finding.run().joint().name()), "A joint")));
+      shown.add(new Shown(finding, Required.of(ends.get(finding.joint().name()), "A joint")));
     }
     return new JointGroups(shown);
   }

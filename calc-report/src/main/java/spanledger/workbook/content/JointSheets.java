@@ -102,7 +102,7 @@ final class JointSheets {
                 List.of(
                     LedgerCell.text(name),
                     LedgerCell.text(String.join("; ", one.ends())),
-                    LedgerCell.text(one.finding().run().joint().source().citation()))));
+                    LedgerCell.text(one.finding().joint().source().citation()))));
     sheet.add(
         new DataTable(
             "Member ends by their joint",
@@ -194,7 +194,7 @@ final class JointSheets {
     Map<String, JointFinding> worst = new TreeMap<>();
     for (JointFinding finding : judgement.findings()) {
       worst.merge(
-          finding.run().end().name(),
+          finding.end().name(),
           finding,
           (a, b) -> a.governing().value() >= b.governing().value() ? a : b);
     }
@@ -204,13 +204,13 @@ final class JointSheets {
             rows.add(
                 List.of(
                     LedgerCell.text(end),
-                    LedgerCell.text(finding.run().joint().name()),
+                    LedgerCell.text(finding.joint().name()),
                     LedgerCell.solved(finding.governing().value()),
                     LedgerCell.judged(
                         finding.governing().value() <= 1 ? Outcome.PASS : Outcome.FAIL),
-                    LedgerCell.text(finding.face().name() + ": " + finding.use().words()),
+                    LedgerCell.text(finding.faceName() + ": " + finding.use().words()),
                     LedgerCell.text(finding.part()),
-                    LedgerCell.text(finding.run().instance().words()))));
+                    LedgerCell.text(finding.instance().words()))));
     sheet.add(
         new DataTable(
             "All joints: the worst check of every member end",
