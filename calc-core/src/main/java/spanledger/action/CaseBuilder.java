@@ -73,6 +73,14 @@ final class CaseBuilder {
               line,
               share.from(),
               share.to()));
+      loads.addAll(
+          LoadBeyondEnd.of(
+              share.segment(),
+              Vector.DOWN,
+              new LoadOrigin.AreaShare(surface.name(), pressure, share.strip()),
+              line,
+              share.before(),
+              share.after()));
     }
     return loads;
   }
@@ -81,7 +89,7 @@ final class CaseBuilder {
   CategorisedCase imposedLine(Member member, Figure figure) {
     List<SegmentLoad> loads = new ArrayList<>();
     for (Segment segment : frame.segmentsOf(member)) {
-      loads.add(whole(segment, Vector.DOWN, new LoadOrigin.Given(figure.id()), figure.value()));
+      loads.addAll(nodeToNode(segment, Vector.DOWN, figure));
     }
     return new CategorisedCase(
         new LoadCase("line " + member.name(), List.of(), loads),
@@ -94,12 +102,7 @@ final class CaseBuilder {
     List<SegmentLoad> loads = new ArrayList<>();
     for (Member member : rail.members()) {
       for (Segment segment : frame.segmentsOf(member)) {
-        loads.add(
-            whole(
-                segment,
-                sense.direction(rail, segment),
-                new LoadOrigin.Given(figure.id()),
-                figure.value()));
+        loads.addAll(nodeToNode(segment, sense.direction(rail, segment), figure));
       }
     }
     return new CategorisedCase(
@@ -182,6 +185,22 @@ final class CaseBuilder {
   private static CategorisedCase permanent(String name, List<SegmentLoad> loads, String words) {
     return new CategorisedCase(
         new LoadCase(name, List.of(), loads), ActionCategory.PERMANENT, words);
+  }
+
+  /** A line load from node to node, also where member ends stand back from their nodes. */
+  private static List<SegmentLoad> nodeToNode(Segment segment, Vector direction, Figure figure) {
+    LoadOrigin origin = new LoadOrigin.Given(figure.id());
+    List<SegmentLoad> loads = new ArrayList<>();
+    loads.add(whole(segment, direction, origin, figure.value()));
+    loads.addAll(
+        LoadBeyondEnd.of(
+            segment,
+            direction,
+            origin,
+            figure.value(),
+            segment.standsBack(),
+            segment.standsBackAtEnd()));
+    return loads;
   }
 
   private static SegmentLoad whole(

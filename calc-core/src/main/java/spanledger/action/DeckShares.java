@@ -26,6 +26,9 @@ public final class DeckShares {
   /** Members closer than this across the floor count as one line, mm. */
   private static final double SAME_LINE = 1.0;
 
+  /** Lengths below this are rounding of places, mm. */
+  private static final double ROUNDING = 1e-6;
+
   /** How far directions may stray from parallel or square, as a sine. */
   private static final double SQUARENESS = 1e-3;
 
@@ -37,8 +40,24 @@ public final class DeckShares {
    * @param to end of the stretch, mm
    * @param strip the strip of floor carried
    * @param width its width, mm
+   * @param before floor between the node before the segment and a member end that stands back from
+   *     it, mm along the member
+   * @param after likewise after the segment, mm
    */
-  public record Share(Segment segment, double from, double to, DeckStrip strip, double width) {}
+  public record Share(
+      Segment segment,
+      double from,
+      double to,
+      DeckStrip strip,
+      double width,
+      double before,
+      double after) {
+
+    /** The area of floor carried, mm². */
+    public double area() {
+      return (to - from + before + after) * width;
+    }
+  }
 
   /**
    * A part of a floor that may be loaded by itself.
@@ -307,7 +326,27 @@ public final class DeckShares {
     boolean forward = end > start;
     double from = forward ? low - start : start - high;
     double to = forward ? high - start : start - low;
-    shares.add(new Share(segment, Math.max(from, 0), Math.min(to, segment.length()), strip, width));
+    double nodeBefore = segment.first().place().dot(along);
+    double nodeAfter = segment.second().place().dot(along);
+    shares.add(
+        new Share(
+            segment,
+            Math.max(from, 0),
+            Math.min(to, segment.length()),
+            strip,
+            width,
+            forward
+                ? common(nodeBefore, start, partFrom, partTo)
+                : common(start, nodeBefore, partFrom, partTo),
+            forward
+                ? common(end, nodeAfter, partFrom, partTo)
+                : common(nodeAfter, end, partFrom, partTo)));
+  }
+
+  /** What two stretches have in common; nothing if it is only rounding. */
+  private static double common(double from, double to, double otherFrom, double otherTo) {
+    double length = Math.min(to, otherTo) - Math.max(from, otherFrom);
+    return length > ROUNDING ? length : 0;
   }
 
   private void requireRectangle(Vector parallelSide) {

@@ -31,6 +31,21 @@ public sealed interface LoadOrigin {
   record Patch(String what, double length) implements LoadOrigin {}
 
   /**
+   * A load per length between a node and a member end that stands back from it; it stands on that
+   * end.
+   *
+   * @param perLength why the load per length has its size
+   * @param length what it acts along, mm
+   */
+  record BeyondEnd(LoadOrigin perLength, double length) implements LoadOrigin {}
+
+  /** Whether it is a floor's area load. */
+  default boolean isAreaLoad() {
+    return this instanceof AreaShare
+        || this instanceof BeyondEnd beyond && beyond.perLength().isAreaLoad();
+  }
+
+  /**
    * A level force that stands for a frame out of plumb: a fraction of a vertical load.
    *
    * @param fraction level force per vertical force

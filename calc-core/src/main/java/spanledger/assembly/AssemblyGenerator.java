@@ -64,9 +64,30 @@ public final class AssemblyGenerator {
     }
     new Collisions(draft, problems).report(assembly);
     checkWithout();
+    checkInsets();
     return problems.isEmpty()
         ? new Generation(Optional.of(draft.finish(assembly.without())), List.of())
         : new Generation(Optional.empty(), problems.all());
+  }
+
+  /** A piece whose joints would meet between two nodes has no length left there. */
+  private void checkInsets() {
+    Set<Part> told = new HashSet<>();
+    for (DraftMember member : draft.members()) {
+      Part part = member.part();
+      if (part.inset() > 0
+          && member.leftByInsets() <= Draft.SAME_PLACE
+          && !assembly.without().contains(member.name())
+          && told.add(part)) {
+        problems
+            .at("parts", part.name())
+            .at("inset")
+            .add(
+                Problems.mm(part.inset()) + ", which leaves no length of " + member.name(),
+                "an inset shorter than what lies between the nodes at its ends",
+                "shorten it, or make a part of its own for that piece");
+      }
+    }
   }
 
   private void checkNames() {

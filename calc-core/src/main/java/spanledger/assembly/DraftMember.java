@@ -93,8 +93,28 @@ final class DraftMember {
     return new ArrayList<>(along.values());
   }
 
+  /** The length that joints leave of the shortest stretch between neighbouring nodes, mm. */
+  double leftByInsets() {
+    double least = Double.POSITIVE_INFINITY;
+    double before = 0;
+    for (double at : along.tailMap(0.0, false).keySet()) {
+      double taken = (before == 0 ? part.inset() : 0) + (at == along.lastKey() ? part.inset() : 0);
+      least = Math.min(least, at - before - taken);
+      before = at;
+    }
+    return least;
+  }
+
   Member finish() {
+    Vector inset = direction.times(part.inset());
     return new Member(
-        name, role, nodes(), part.section(), part.alloy(), part.roll(), part.joint(), part.joint());
+        name,
+        role,
+        nodes(),
+        part.section(),
+        part.alloy(),
+        part.roll(),
+        part.start().moved(inset),
+        part.end().moved(inset.times(-1)));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import spanledger.action.ActionCategory;
 import spanledger.action.Actions;
 import spanledger.action.CategorisedCase;
-import spanledger.action.LoadOrigin;
 import spanledger.action.RuleSet;
 import spanledger.frame.Frame;
 import spanledger.vibration.Masses;
@@ -64,7 +63,6 @@ final class FrameVibration {
   private static boolean isFloorLoad(CategorisedCase one) {
     return one.category() == ActionCategory.IMPOSED
         && !one.loads().segmentLoads().isEmpty()
-        && one.loads().segmentLoads().stream()
-            .allMatch(load -> load.origin() instanceof LoadOrigin.AreaShare);
+        && one.loads().segmentLoads().stream().allMatch(load -> load.origin().isAreaLoad());
   }
 }

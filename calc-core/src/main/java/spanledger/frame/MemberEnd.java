@@ -46,6 +46,11 @@ public record MemberEnd(
     return new MemberEnd(other, torsion, aboutY, aboutZ, offset);
   }
 
+  /** The same with its member end farther off, by a shift in global axes, mm. */
+  public MemberEnd moved(Vector shift) {
+    return new MemberEnd(axial, torsion, aboutY, aboutZ, offset.plus(shift));
+  }
+
   /** The four holds in the order axial, torsion, about y, about z. */
   public List<Restraint> holds() {
     return List.of(axial, torsion, aboutY, aboutZ);

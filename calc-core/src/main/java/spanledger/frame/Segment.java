@@ -29,6 +29,16 @@ public record Segment(
     return second.place().plus(end.offset());
   }
 
+  /** How far the member end stands back from the first node along the segment, mm. */
+  public double standsBack() {
+    return from().minus(first.place()).dot(to().minus(from()).unit());
+  }
+
+  /** How far the member end stands back from the second node along the segment, mm. */
+  public double standsBackAtEnd() {
+    return second.place().minus(to()).dot(to().minus(from()).unit());
+  }
+
   /** The length between the member ends, mm. */
   public double length() {
     return to().minus(from()).norm();

@@ -25,8 +25,7 @@ final class FloorCarrying {
     } catch (IllegalArgumentException e) {
       return Optional.of("a floor that cannot be shared out to its members: " + e.getMessage());
     }
-    double carried =
-        shares.stream().mapToDouble(share -> (share.to() - share.from()) * share.width()).sum();
+    double carried = shares.stream().mapToDouble(DeckShares.Share::area).sum();
     double area = new FloorShape(surface.corners()).area();
     if (Math.abs(carried - area) <= TOLERANCE * area) {
       return Optional.empty();

@@ -5,15 +5,18 @@ import spanledger.assembly.Part;
 import spanledger.frame.MemberEnd;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
+import spanledger.job.reading.Values;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.material.Alloy;
+import spanledger.quantity.Dimension;
 import spanledger.section.Section;
 
 /** Decodes what pieces of an assembly are made of. */
 final class PartDecoder {
 
   private final Reading reading;
+  private final Values values;
   private final JointDecoder joints;
   private final TurnDecoder turns;
   private final Names<Section> sections;
@@ -27,6 +30,7 @@ final class PartDecoder {
       Names<MaterialChoice> materials,
       AlloyChooser alloys) {
     this.reading = reading;
+    this.values = new Values(reading);
     this.joints = joints;
     this.turns = new TurnDecoder(reading);
     this.sections = sections;
@@ -48,7 +52,12 @@ final class PartDecoder {
     Optional<Located> material = fields.require("material");
     Optional<Alloy> alloy = material.flatMap(m -> alloy(m, section));
     Optional<Double> roll = fields.find("roll").map(turns::decode).orElse(Optional.of(0.0));
-    Optional<MemberEnd> joint = fields.require("joint").flatMap(joints::decode);
+    Optional<Ends> ends = ends(fields);
+    Optional<Double> inset =
+        fields
+            .find("inset")
+            .map(length -> values.positive(length, Dimension.LENGTH))
+            .orElse(Optional.of(0.0));
     Part part =
         new Part(
             entry.key(),
@@ -59,12 +68,44 @@ final class PartDecoder {
                 .orElse(""),
             alloy.orElse(MemberDecoder.SOME_ALLOY),
             roll.orElse(0.0),
-            joint.orElse(MemberEnd.RIGID));
-    if (section.isPresent() && alloy.isPresent() && roll.isPresent() && joint.isPresent()) {
+            ends.map(Ends::start).orElse(MemberEnd.RIGID),
+            ends.map(Ends::end).orElse(MemberEnd.RIGID),
+            inset.orElse(0.0));
+    if (section.isPresent()
+        && alloy.isPresent()
+        && roll.isPresent()
+        && ends.isPresent()
+        && inset.isPresent()) {
       names.add(entry, Optional.of(part));
     } else {
       names.addFaulty(entry, part);
     }
+  }
+
+  private record Ends(MemberEnd start, MemberEnd end) {}
+
+  /** One {@code joint} for both ends, or {@code start} and {@code end}. */
+  private Optional<Ends> ends(Fields fields) {
+    Optional<Located> both = fields.find("joint");
+    Optional<Located> start = fields.find("start");
+    Optional<Located> end = fields.find("end");
+    if (both.isPresent() != (start.isPresent() && end.isPresent())
+        && start.isPresent() == end.isPresent()) {
+      Optional<MemberEnd> first = both.or(() -> start).flatMap(joints::decode);
+      Optional<MemberEnd> last = both.isPresent() ? first : end.flatMap(joints::decode);
+      return first.isPresent() && last.isPresent()
+          ? Optional.of(new Ends(first.get(), last.get()))
+          : Optional.empty();
+    }
+    reading.error(
+        both.or(() -> start).or(() -> end).orElse(fields.object()),
+        both.isPresent()
+            ? "\"joint\" together with \"start\" or \"end\""
+            : "a part "
+                + (start.or(() -> end).isPresent() ? "joined at one end" : "without joints"),
+        "either \"joint\", for both ends, or both \"start\" and \"end\"",
+        "say how both ends are joined, once");
+    return Optional.empty();
   }
 
   private Optional<Alloy> alloy(Located reference, Optional<Section> section) {

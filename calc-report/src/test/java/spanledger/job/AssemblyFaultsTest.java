@@ -27,6 +27,11 @@ class AssemblyFaultsTest {
         "\"at\": \"1300 mm\" | \"at\": \"4300 mm\" | /assembly/platforms/deck-a/guardrail/posts/0 | from 0 mm to 4200 mm",
         "\"at\": \"1300 mm\" | \"at\": \"950 mm\" | /assembly/platforms/deck-a/guardrail/posts/0 | at least 100 mm from it",
         "\"roll\": \"90 deg\" | \"roll\": 90 | /assembly/parts/leg/roll | write \"90 deg\"",
+        "\"start\": \"pinned\", \"end\": \"pinned\" | \"start\": \"pinned\" | /assembly/parts/strut/start | either \"joint\", for both ends, or both",
+        "\"start\": \"pinned\", \"end\": \"pinned\" | \"joint\": \"pinned\", \"end\": \"pinned\" | /assembly/parts/strut/joint | \"joint\" together with",
+        "\"start\": \"pinned\", \"end\": \"pinned\", | | /assembly/parts/strut | a part without joints",
+        "\"inset\": \"20 mm\" | \"inset\": \"20\" | /assembly/parts/strut/inset | has no unit",
+        "\"inset\": \"20 mm\" | \"inset\": \"600 mm\" | /assembly/parts/strut/inset | which leaves no length of",
         "\"panel\": \"plank\"} | \"panel\": \"plunk\"} | /assembly/platforms/deck-a/deck/panel | no panel has this name",
         "\"treadPanel\": \"plank\" | \"treadPanel\": \"plunk\" | /assembly/stairs/steps-b/treadPanel | no panel has this name",
         "\"from\": \"deck-b\", \"width\" | \"from\": \"deck-c\", \"width\" | /assembly/stairs/steps-a/from | deck-b",
@@ -39,7 +44,7 @@ class AssemblyFaultsTest {
     String found = find.replace("\\n", "\n");
     assertThat(SOUND).contains(found);
 
-    ReadJob read = Jobs.read(SOUND.replace(found, with));
+    ReadJob read = Jobs.read(SOUND.replace(found, with == null ? "" : with));
 
     String report = new ProblemReport(Jobs.FILE, read.problems()).text();
     assertThat(read).as(report).isInstanceOf(ReadJob.Refused.class);

@@ -10,6 +10,7 @@ import java.util.Map;
 import spanledger.action.AreaLoadShare;
 import spanledger.action.DeckStrip;
 import spanledger.action.LoadAxes;
+import spanledger.action.LoadBeyondEnd;
 import spanledger.action.LoadOrigin;
 import spanledger.action.PatchLoad;
 import spanledger.action.RuleSet;
@@ -41,6 +42,7 @@ final class LoadSheet {
       Source.derived("Extent of the floor over the segment, from the nodes");
   private static final Source SHORT_PATH =
       Source.derived("Length of a path that is shorter than the patch");
+  private static final Source ARM = Source.derived("Rigid arm of the member end, along the member");
   private static final String FOUND = "place found by search";
 
   /** A load with the case it belongs to. */
@@ -54,6 +56,7 @@ final class LoadSheet {
   private final Map<Integer, NumberAt> ownWeights = new LinkedHashMap<>();
   private final Map<LoadOrigin.AreaShare, NumberAt> areaShares = new LinkedHashMap<>();
   private final Map<LoadOrigin.Patch, NumberAt> patches = new LinkedHashMap<>();
+  private final Map<LoadOrigin.BeyondEnd, NumberAt> beyondEnds = new LinkedHashMap<>();
   private final Map<String, NumberAt> givenSizes = new LinkedHashMap<>();
   private final IdentityHashMap<SegmentLoad, LoadCells> cells = new IdentityHashMap<>();
 
@@ -90,6 +93,7 @@ final class LoadSheet {
     loads.writeAreaShares(all);
     loads.writePatches(all);
     loads.writeGivenSizes(all);
+    loads.writeBeyondEnds(all);
     loads.writeLoads(all);
     return loads;
   }
@@ -120,7 +124,8 @@ final class LoadSheet {
     List<LoadOrigin.AreaShare> shares = new ArrayList<>();
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (Owned owned : all) {
-      if (owned.load().origin() instanceof LoadOrigin.AreaShare share && !shares.contains(share)) {
+      if (perLength(owned.load()) instanceof LoadOrigin.AreaShare share
+          && !shares.contains(share)) {
         shares.add(share);
         rows.add(
             new ProcedureTable.Row(
@@ -180,10 +185,51 @@ final class LoadSheet {
     }
   }
 
+  /** Why a load per length has its size, also of one that stands on a member end. */
+  private static LoadOrigin perLength(SegmentLoad load) {
+    return load.origin() instanceof LoadOrigin.BeyondEnd beyond
+        ? beyond.perLength()
+        : load.origin();
+  }
+
+  /** What lies between nodes and member ends that stand back from them. */
+  private void writeBeyondEnds(List<Owned> all) {
+    List<LoadOrigin.BeyondEnd> distinct = new ArrayList<>();
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (Owned owned : all) {
+      if (owned.load().origin() instanceof LoadOrigin.BeyondEnd beyond
+          && !distinct.contains(beyond)) {
+        distinct.add(beyond);
+        double intensity = ((SegmentLoad.Point) owned.load()).force() / beyond.length();
+        rows.add(
+            new ProcedureTable.Row(
+                List.of(words(beyond.perLength()), owned.load().segment().member().name()),
+                List.of(
+                    InputCell.shown(vertical(owned.load(), beyond.perLength(), intensity)),
+                    InputCell.literal(beyond.length(), ARM))));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    ProcedureCells table =
+        sheet.add(
+            new ProcedureTable(
+                "Loads between nodes and member ends that stand back",
+                LoadBeyondEnd.PROCEDURE.compile(),
+                List.of(
+                    new ProcedureTable.Label("load", 34),
+                    new ProcedureTable.Label("first on member", 22)),
+                rows));
+    for (int i = 0; i < distinct.size(); i++) {
+      beyondEnds.put(distinct.get(i), table.number(i, "F"));
+    }
+  }
+
   private static List<DeckStrip> strips(List<Owned> all) {
     List<DeckStrip> strips = new ArrayList<>();
     for (Owned owned : all) {
-      if (owned.load().origin() instanceof LoadOrigin.AreaShare share
+      if (perLength(owned.load()) instanceof LoadOrigin.AreaShare share
           && !strips.contains(share.strip())) {
         strips.add(share.strip());
       }
@@ -260,7 +306,7 @@ final class LoadSheet {
       boolean moving = owned.kept().words().startsWith("Moving");
       return List.of(
           size(point, point.force()),
-          moving ? InputCell.solved(point.at(), FOUND) : InputCell.literal(point.at(), JOB));
+          moving ? InputCell.solved(point.at(), FOUND) : fixedPlace(point));
     }
     SegmentLoad.Distributed spread = (SegmentLoad.Distributed) owned.load();
     if (owned.kept().words().startsWith("Moving")) {
@@ -279,6 +325,20 @@ final class LoadSheet {
         whole
             ? InputCell.shown(segments.geometry(spread.segment(), "L"))
             : InputCell.literal(spread.to(), extent));
+  }
+
+  private InputCell fixedPlace(SegmentLoad.Point point) {
+    if (perLength(point) == point.origin() && !isSwayOfBeyondEnd(point)) {
+      return InputCell.literal(point.at(), JOB);
+    }
+    return point.at() == 0
+        ? InputCell.literal(0, WHOLE)
+        : InputCell.shown(segments.geometry(point.segment(), "L"));
+  }
+
+  private static boolean isSwayOfBeyondEnd(SegmentLoad load) {
+    return load.origin() instanceof LoadOrigin.Notional notional
+        && notional.vertical() instanceof LoadOrigin.BeyondEnd;
   }
 
   private InputCell size(SegmentLoad load, double value) {
@@ -301,6 +361,9 @@ final class LoadSheet {
     }
     if (origin instanceof LoadOrigin.Patch patch) {
       return Required.of(patches.get(patch), "The line load of a patch");
+    }
+    if (origin instanceof LoadOrigin.BeyondEnd beyond) {
+      return Required.of(beyondEnds.get(beyond), "The load beyond a member end");
     }
     if (origin instanceof LoadOrigin.Given given && figures.ids().contains(given.what())) {
       return figures.number(given.what());
@@ -428,6 +491,8 @@ final class LoadSheet {
       return given.what();
     } else if (origin instanceof LoadOrigin.Patch patch) {
       return patch.what() + " on its patch";
+    } else if (origin instanceof LoadOrigin.BeyondEnd beyond) {
+      return words(beyond.perLength()) + ", beyond the end";
     }
     return "sway of " + words(((LoadOrigin.Notional) origin).vertical());
   }
