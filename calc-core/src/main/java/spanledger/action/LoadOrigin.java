@@ -42,7 +42,7 @@ public sealed interface LoadOrigin {
   /** Whether it is a floor's area load. */
   default boolean isAreaLoad() {
     return this instanceof AreaShare
-        || this instanceof BeyondEnd beyond && beyond.perLength().isAreaLoad();
+        || (this instanceof BeyondEnd beyond && beyond.perLength().isAreaLoad());
   }
 
   /**

@@ -1,18 +1,31 @@
 package spanledger.verification.assembly;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import spanledger.action.ActionPlanner;
+import spanledger.action.Actions;
+import spanledger.action.CategorisedCase;
+import spanledger.action.SegmentLoad;
+import spanledger.assembly.CrossBearers;
+import spanledger.assembly.EdgeBeams;
+import spanledger.assembly.GeneratedFrame;
 import spanledger.assembly.Guardrail;
 import spanledger.assembly.Part;
+import spanledger.assembly.Platform;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
 import spanledger.frame.Vector;
+import spanledger.tables.CombinationTables;
+import spanledger.tables.RuleTables;
 
 /**
  * Rails whose two ends differ and stand back from the centre lines of their posts: given a platform
@@ -34,14 +47,32 @@ class PartEndsTest {
           MemberEnd.PINNED,
           30);
 
+  private static GeneratedFrame whole;
+  private static GeneratedFrame standingBack;
   private static List<Member> rails;
 
   @BeforeAll
   static void generate() {
+    whole = generated(Described.PART, Described.PART);
+    Part beam =
+        new Part(
+            "beam",
+            Described.PART.section(),
+            "main",
+            Described.PART.alloy(),
+            0,
+            MemberEnd.RIGID,
+            MemberEnd.RIGID,
+            40);
+    standingBack = generated(beam, RAIL);
+    rails = standingBack.members().stream().filter(m -> m.name().contains("/top-")).toList();
+  }
+
+  private static GeneratedFrame generated(Part beam, Part rail) {
     Guardrail guardrail =
         new Guardrail(
             1000,
-            RAIL,
+            rail,
             List.of(),
             Optional.empty(),
             Described.ALL_SIDES,
@@ -49,14 +80,25 @@ class PartEndsTest {
             Double.POSITIVE_INFINITY,
             List.of(),
             List.of());
-    rails =
-        Described.generate(Described.with(Described.platform(4000, 1000, 900, 2), guardrail))
-            .frame()
-            .orElseThrow()
-            .members()
-            .stream()
-            .filter(member -> member.name().contains("/top-"))
-            .toList();
+    Platform platform = Described.with(Described.platform(4000, 1000, 900, 2), guardrail);
+    return Described.generate(
+            new Platform(
+                platform.name(),
+                platform.corner(),
+                platform.length(),
+                platform.width(),
+                platform.floorHeight(),
+                platform.bays(),
+                platform.posts(),
+                new EdgeBeams(beam, 1),
+                platform.endBeams(),
+                new CrossBearers(beam, 600, 0),
+                platform.deck(),
+                platform.bracing(),
+                platform.guardrail(),
+                platform.site()))
+        .frame()
+        .orElseThrow();
   }
 
   @Test
@@ -78,5 +120,51 @@ class PartEndsTest {
       assertThat(arms).as(rail.name()).contains(rail.start().offset());
       assertThat(rail.end().offset().plus(rail.start().offset()).norm()).isZero();
     }
+  }
+
+  /** Statics: what the floor and the rails carry does not depend on where the joints act. */
+  @Test
+  void floorAndRailsBearAsMuchAsBetweenCentreLines() {
+    Map<String, Vector> between = totals(whole);
+    Map<String, Vector> back = totals(standingBack);
+
+    assertThat(back.keySet()).isEqualTo(between.keySet());
+    assertThat(between.get("finishes floor1/deck/bay1").z())
+        .as("0.1 kN/m2 on 2 m by 1 m")
+        .isCloseTo(-200, within(1e-9));
+    back.forEach(
+        (name, total) ->
+            assertThat(total.minus(between.get(name)).norm()).as(name).isLessThan(1e-9));
+  }
+
+  /** The sum of the forces of every case but the members' weight. */
+  private static Map<String, Vector> totals(GeneratedFrame frame) {
+    Actions actions =
+        ActionPlanner.plan(
+            frame.frame(),
+            frame.surfaces(),
+            frame.rails(),
+            List.of(),
+            RuleTables.ruleSet("en-iso-14122"),
+            CombinationTables.set("en-1990"));
+    Map<String, Vector> totals = new TreeMap<>();
+    for (CategorisedCase one : actions.cases()) {
+      if (one.vertical().isEmpty() && !one.loads().name().equals("self-weight")) {
+        totals.put(
+            one.loads().name(),
+            one.loads().segmentLoads().stream()
+                .map(PartEndsTest::force)
+                .reduce(Vector.ZERO, Vector::plus));
+      }
+    }
+    return totals;
+  }
+
+  private static Vector force(SegmentLoad load) {
+    if (load instanceof SegmentLoad.Point point) {
+      return point.direction().times(point.force());
+    }
+    SegmentLoad.Distributed spread = (SegmentLoad.Distributed) load;
+    return spread.direction().times(spread.intensityFrom() * (spread.to() - spread.from()));
   }
 }
