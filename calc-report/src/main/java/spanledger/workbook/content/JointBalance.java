@@ -52,7 +52,7 @@ final class JointBalance {
         new DataTable(
             "Balance of the faces",
             List.of(
-                Column.text("face", 40),
+                Column.text("face", 46),
                 Column.text("under", 40),
                 Column.text("force", 12).withWords("N or N·mm"),
                 Column.mixed("carried", "by bolts, keys and bed").withWidth(WIDTH),
@@ -84,7 +84,7 @@ final class JointBalance {
     boolean moment = MOMENTS.contains(acting);
     rows.add(
         List.of(
-            LedgerCell.text(face.forces().label()),
+            LedgerCell.text(joints.row(face.forces()).label()),
             LedgerCell.text(run.instance().words()),
             LedgerCell.text(acting),
             sum.cell(),

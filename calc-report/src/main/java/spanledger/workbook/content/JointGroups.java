@@ -13,6 +13,7 @@ import spanledger.envelope.Governing;
 import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
 import spanledger.jointdesign.JointRun;
+import spanledger.resistance.joint.JointCheck;
 
 /**
  * Member ends with one kind of joint, and the worst of every check among them. The workbook shows
@@ -20,13 +21,23 @@ import spanledger.jointdesign.JointRun;
  */
 final class JointGroups {
 
+  /** Less than this is nothing but rounding. */
+  private static final double NOTHING = 1e-9;
+
   /**
    * The worst of one check of one kind of joint.
    *
    * @param finding the worst
+   * @param host the finding whose run shows it: itself, or for a check that no load uses, one that
+   *     is shown anyway
    * @param ends the member ends with that joint
    */
-  record Shown(JointFinding finding, Set<String> ends) {
+  record Shown(JointFinding finding, JointFinding host, Set<String> ends) {
+
+    /** The joint under the combination in which the check is shown. */
+    JointRun run() {
+      return host.run();
+    }
 
     /** The kind of joint. */
     String joint() {
@@ -37,18 +48,32 @@ final class JointGroups {
     String words() {
       return finding.faceName() + ": " + finding.use().words();
     }
+
+    /** The same check of all parts of its face under a combination. */
+    List<JointCheck> under(JointRun other) {
+      return checks(finding, other);
+    }
+  }
+
+  private static List<JointCheck> checks(JointFinding finding, JointRun run) {
+    return run.faces().stream()
+        .filter(face -> face.name().equals(finding.faceName()))
+        .flatMap(face -> face.checks().stream())
+        .filter(check -> check.uses().contains(finding.use()))
+        .toList();
   }
 
   private final List<Shown> shown;
   private final List<JointRun> runs = new ArrayList<>();
   private final IdentityHashMap<Governing, Shown> byGoverning = new IdentityHashMap<>();
+  private final IdentityHashMap<JointRun, Cut> cuts = new IdentityHashMap<>();
 
   private JointGroups(List<Shown> shown) {
     this.shown = List.copyOf(shown);
     for (Shown one : shown) {
       byGoverning.put(one.finding().governing(), one);
-      if (runs.stream().noneMatch(run -> run.name().equals(one.finding().run().name()))) {
-        runs.add(one.finding().run());
+      if (cuts.putIfAbsent(one.run(), cut(one)) == null) {
+        runs.add(one.run());
       }
     }
   }
@@ -75,11 +100,28 @@ final class JointGroups {
           finding,
           (a, b) -> a.governing().value() >= b.governing().value() ? a : b);
     }
+    List<JointFinding> used = worst.values().stream().filter(JointGroups::isUsed).toList();
     List<Shown> shown = new ArrayList<>();
     for (JointFinding finding : worst.values()) {
-      shown.add(new Shown(finding, Required.of(ends.get(finding.joint().name()), "A joint")));
+      JointFinding host = isUsed(finding) ? finding : elsewhere(finding, used);
+      shown.add(
+          new Shown(finding, host, Required.of(ends.get(finding.joint().name()), "A joint")));
     }
     return new JointGroups(shown);
+  }
+
+  /** Whether loads use a check, or it has no value. */
+  private static boolean isUsed(JointFinding finding) {
+    return finding.hangsOnLoads() && !(finding.governing().value() < NOTHING);
+  }
+
+  /** One whose run is shown anyway and has the check, too; itself if there is none. */
+  private static JointFinding elsewhere(JointFinding finding, List<JointFinding> used) {
+    return used.stream()
+        .filter(other -> other.joint().name().equals(finding.joint().name()))
+        .filter(other -> !checks(finding, other.run()).isEmpty())
+        .max(Comparator.comparingDouble(other -> other.governing().value()))
+        .orElse(finding);
   }
 
   /** The worst of each check, joint by joint. */
@@ -107,27 +149,23 @@ final class JointGroups {
 
   /** The cuts at the member ends of all runs. */
   List<Cut> cuts() {
-    List<Cut> cuts = new ArrayList<>();
-    for (Shown one : shown) {
-      Cut cut = cut(one.finding());
-      if (cuts.stream().noneMatch(c -> c.key().equals(cut.key()))) {
-        cuts.add(cut);
+    List<Cut> all = new ArrayList<>();
+    for (JointRun run : runs) {
+      Cut cut = cut(run);
+      if (all.stream().noneMatch(c -> c.key().equals(cut.key()))) {
+        all.add(cut);
       }
     }
-    return cuts;
+    return all;
   }
 
-  private static Cut cut(JointFinding finding) {
-    return DeflectionSheet.cut(finding.governing());
+  private static Cut cut(Shown one) {
+    return DeflectionSheet.cut(one.host().governing());
   }
 
   /** The cut of a run. */
   Cut cut(JointRun run) {
-    return shown.stream()
-        .filter(one -> one.finding().run().name().equals(run.name()))
-        .map(one -> cut(one.finding()))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("A joint is not in the workbook."));
+    return Required.of(cuts.get(run), "A joint under " + run.instance().words());
   }
 
   /** What a verdict rests on, if it is shown. */

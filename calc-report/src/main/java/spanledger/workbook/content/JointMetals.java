@@ -21,9 +21,10 @@ final class JointMetals {
     for (ContactAdvice advice : contacts) {
       rows.add(
           List.of(
-              LedgerCell.text(advice.words()),
-              LedgerCell.text(advice.surroundings().words()),
+              LedgerCell.text(advice.words() + ", " + advice.surroundings().words()),
               LedgerCell.text(advice.advice()),
+              LedgerCell.blank(),
+              LedgerCell.blank(),
               LedgerCell.text(advice.source().citation()),
               LedgerCell.text(advice.source().confidence().words())));
     }
@@ -32,10 +33,11 @@ final class JointMetals {
           new DataTable(
               "Metals that touch: advice, not a verdict",
               List.of(
-                  Column.text("metals", 44),
-                  Column.text("surroundings", 44),
+                  Column.wrapped("metals, surroundings", 26),
                   Column.wrapped("advice", 60),
-                  Column.wrapped("from", 40),
+                  Column.text(" ", 12),
+                  Column.text("  ", 10),
+                  Column.wrapped("from", 50),
                   Column.text("confidence", 36)),
               rows));
     }

@@ -1,157 +1,142 @@
 package spanledger.workbook.content;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import spanledger.jointdesign.JointFeeds;
-import spanledger.jointdesign.JointRun;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Input;
 import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Working;
+import spanledger.workbook.layout.CellRange;
 import spanledger.workbook.layout.InputCell;
 import spanledger.workbook.layout.LedgerSheet;
 import spanledger.workbook.layout.NumberAt;
 import spanledger.workbook.layout.ProcedureCells;
 import spanledger.workbook.layout.ProcedureTable;
 
-/** Runs of procedures of joints: a row per run, a table per procedure and stage. */
+/**
+ * Runs of procedures of joints: a row per run, a table per procedure where the order of calculation
+ * allows it.
+ */
 final class JointTables {
-
-  /**
-   * A run of a procedure for a joint under a combination.
-   *
-   * @param joint the joint
-   * @param working the run
-   */
-  record Run(JointRun joint, Working working) {}
 
   /** A row of a table. */
   record Place(ProcedureCells table, int row) {}
 
+  /** A table with its rows in order. */
+  record Written(ProcedureCells cells, List<JointRows.Row> rows) {}
+
+  private final JointRows rows;
   private final JointNumbers numbers;
   private final JointGroups groups;
   private final CutSheets cuts;
   private final IdentityHashMap<Working, Place> places = new IdentityHashMap<>();
-  private final List<ProcedureCells> tables = new ArrayList<>();
+  private final List<Written> written = new ArrayList<>();
 
-  JointTables(JointNumbers numbers, JointGroups groups, CutSheets cuts) {
+  JointTables(JointRows rows, JointNumbers numbers, JointGroups groups, CutSheets cuts) {
+    this.rows = rows;
     this.numbers = numbers;
     this.groups = groups;
     this.cuts = cuts;
   }
 
-  /** Writes runs, those that feed others before them; runs written already are left out. */
-  void write(LedgerSheet sheet, List<Run> runs) {
-    IdentityHashMap<Working, Integer> stages = new IdentityHashMap<>();
-    List<Map<String, List<Run>>> byStage = new ArrayList<>();
-    for (Run run : runs) {
-      stage(run, stages, byStage);
+  /**
+   * Writes rows.
+   *
+   * @param wanted in an order in which each comes after those that feed it
+   */
+  void write(LedgerSheet sheet, List<JointRows.Row> wanted) {
+    Map<String, List<JointRows.Row>> left = new LinkedHashMap<>();
+    wanted.forEach(row -> left.computeIfAbsent(row.procedure(), p -> new ArrayList<>()).add(row));
+    Set<String> begun = new HashSet<>();
+    while (!left.isEmpty()) {
+      @Nullable String next = null;
+      List<JointRows.Row> ready = List.of();
+      for (Map.Entry<String, List<JointRows.Row>> own : left.entrySet()) {
+        List<JointRows.Row> now = ready(own.getValue());
+        if (now.size() == own.getValue().size()) {
+          next = own.getKey();
+          ready = now;
+          break;
+        }
+        // No table can be written whole: the first that can be begun.
+        if (ready.isEmpty() && !now.isEmpty()) {
+          next = own.getKey();
+          ready = now;
+        }
+      }
+      String procedure = Required.of(next, "What feeds a run of a joint");
+      writeTable(sheet, ready, !begun.add(procedure));
+      left.values().forEach(rest -> rest.removeIf(row -> places.containsKey(row.working())));
+      left.values().removeIf(List::isEmpty);
     }
-    byStage.forEach(stage -> stage.values().forEach(own -> writeTable(sheet, own)));
   }
 
-  private int stage(
-      Run run, IdentityHashMap<Working, Integer> stages, List<Map<String, List<Run>>> byStage) {
-    Working working = run.working();
-    if (places.containsKey(working)) {
-      return -1;
-    }
-    Integer known = stages.get(working);
-    if (known != null) {
-      return known;
-    }
-    int stage = 0;
-    for (Feed feed : working.feeds()) {
-      if (feed instanceof Feed.Result result) {
-        stage = Math.max(stage, stage(new Run(run.joint(), result.from()), stages, byStage) + 1);
+  /** Those whose feeds are written, or are ready in the same table. */
+  private List<JointRows.Row> ready(List<JointRows.Row> wanted) {
+    List<JointRows.Row> ready = new ArrayList<>();
+    Set<Working> here = new HashSet<>();
+    for (JointRows.Row row : wanted) {
+      boolean fed = true;
+      for (Feed feed : row.working().feeds()) {
+        if (feed instanceof Feed.Result result) {
+          Working from = rows.of(result.from()).working();
+          fed &= places.containsKey(from) || here.contains(from);
+        }
+      }
+      if (fed) {
+        ready.add(row);
+        here.add(row.working());
       }
     }
-    stages.put(working, stage);
-    while (byStage.size() <= stage) {
-      byStage.add(new LinkedHashMap<>());
-    }
-    byStage
-        .get(stage)
-        .computeIfAbsent(working.procedure().procedure().name(), n -> new ArrayList<>())
-        .add(run);
-    return stage;
+    return ready;
   }
 
-  private void writeTable(LedgerSheet sheet, List<Run> runs) {
-    CompiledProcedure procedure = runs.get(0).working().procedure();
-    List<ProcedureTable.Row> rows = new ArrayList<>();
-    Map<String, Integer> rowOf = new LinkedHashMap<>();
-    List<Integer> rowOfRun = new ArrayList<>();
-    for (int i = 0; i < runs.size(); i++) {
-      Run run = runs.get(i);
-      boolean loaded = isLoaded(run.working());
-      Integer known = rowOf.putIfAbsent(loaded ? "run " + i : unloaded(run), rows.size());
-      rowOfRun.add(known == null ? rows.size() : known);
-      if (known == null) {
-        String combination = combination(run);
-        rows.add(new ProcedureTable.Row(List.of(run.working().label(), combination), inputs(run)));
-      }
+  private void writeTable(LedgerSheet sheet, List<JointRows.Row> own, boolean continued) {
+    CompiledProcedure procedure = own.get(0).working().procedure();
+    Map<Working, Integer> here = new HashMap<>();
+    List<ProcedureTable.Row> table = new ArrayList<>();
+    for (JointRows.Row row : own) {
+      table.add(new ProcedureTable.Row(List.of(row.label(), row.combination()), inputs(row, here)));
+      here.put(row.working(), here.size());
     }
     ProcedureCells cells =
         sheet.add(
             new ProcedureTable(
-                procedure.procedure().title(),
+                procedure.procedure().title() + (continued ? ", continued" : ""),
                 procedure,
                 List.of(
-                    new ProcedureTable.Label("of", 40),
+                    new ProcedureTable.Label("of", 46),
                     new ProcedureTable.Label("combination", 40)),
-                rows));
-    tables.add(cells);
-    for (int i = 0; i < runs.size(); i++) {
-      places.put(runs.get(i).working(), new Place(cells, rowOfRun.get(i)));
-    }
+                table));
+    written.add(new Written(cells, List.copyOf(own)));
+    here.forEach((working, row) -> places.put(working, new Place(cells, row)));
   }
 
-  /** The combination of a run, in words. */
-  static String combination(Run run) {
-    return isLoaded(run.working()) ? run.joint().instance().words() : "whatever the loads";
-  }
-
-  /** Whether a run hangs on loads; strengths of an alloy, for example, do not. */
-  private static boolean isLoaded(Working working) {
-    for (Feed feed : working.feeds()) {
-      boolean plain =
-          feed instanceof Feed.Given given
-              && !given.source().equals(JointFeeds.AT_END)
-              && !given.source().equals(JointFeeds.SOLVED);
-      if (!plain) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** What runs without loads have in common if they are the same. */
-  private static String unloaded(Run run) {
-    StringBuilder key = new StringBuilder(run.working().label());
-    for (Feed feed : run.working().feeds()) {
-      if (feed instanceof Feed.Given given) {
-        key.append('|').append(given.origin()).append('=').append(given.value());
-      }
-    }
-    return key.toString();
-  }
-
-  private List<InputCell> inputs(Run run) {
+  private List<InputCell> inputs(JointRows.Row row, Map<Working, Integer> here) {
     List<InputCell> cells = new ArrayList<>();
-    List<Input> inputs = run.working().procedure().procedure().inputs();
+    List<Input> inputs = row.working().procedure().procedure().inputs();
     for (int i = 0; i < inputs.size(); i++) {
-      cells.add(input(run.joint(), run.working().feeds().get(i), inputs.get(i).symbol().symbol()));
+      Feed feed = row.working().feeds().get(i);
+      cells.add(input(row, feed, inputs.get(i).symbol().symbol(), here));
     }
     return cells;
   }
 
-  private InputCell input(JointRun joint, Feed feed, String symbol) {
+  private InputCell input(JointRows.Row row, Feed feed, String symbol, Map<Working, Integer> here) {
     if (feed instanceof Feed.Result result) {
-      return InputCell.shown(number(result.from(), result.symbol()));
+      Working from = rows.of(result.from()).working();
+      Integer above = here.get(from);
+      return above == null
+          ? InputCell.shown(number(from, result.symbol()))
+          : InputCell.earlierRow(above, result.symbol(), from.value(result.symbol()));
     }
     if (!(feed instanceof Feed.Given given)) {
       throw new IllegalArgumentException("A feed of a joint hangs on a cut.");
@@ -160,9 +145,9 @@ final class JointTables {
       return InputCell.solved(given.value(), "balance of the faces, below");
     }
     if (given.source().equals(JointFeeds.AT_END)) {
-      return InputCell.shown(cuts.force(groups.cut(joint), symbol));
+      return InputCell.shown(cuts.force(groups.cut(row.at().run()), symbol));
     }
-    return numbers.cell(given);
+    return numbers.cell(row.at().kind(), given);
   }
 
   /** A number of a run. */
@@ -173,11 +158,49 @@ final class JointTables {
 
   /** Where a run stands. */
   Place place(Working working) {
-    return Required.of(places.get(working), "A run of a joint");
+    return Required.of(places.get(rows.of(working).working()), "A run of a joint");
+  }
+
+  /** The row of a run. */
+  JointRows.Row row(Working working) {
+    return rows.of(working);
+  }
+
+  /** Whether a run is in the workbook. */
+  boolean has(Working working) {
+    return rows.find(working).isPresent();
+  }
+
+  /**
+   * A number of the part that a run is of, under the case that a cell names.
+   *
+   * @param chosen the cell's address, as a formula refers to it
+   * @param sheet the sheet on which the formula stands
+   */
+  String fetched(Working working, String symbol, String chosen, String sheet) {
+    Place place = place(working);
+    CellRange column = place.table().column(symbol);
+    return "INDEX("
+        + column.from(sheet)
+        + ",MATCH("
+        + key(row(working), chosen)
+        + ","
+        + place.table().labels(0).from(sheet)
+        + ",0))";
+  }
+
+  /** A formula for the label of the row of the same part under the case that a cell names. */
+  private static String key(JointRows.Row row, String chosen) {
+    return chosen + "&\"" + (": " + row.part()).replace("\"", "\"\"") + "\"";
   }
 
   /** All tables in order. */
+  List<Written> written() {
+    return written;
+  }
+
+  /** All tables in order, without their rows. */
   List<ProcedureCells> tables() {
-    return tables;
+    return written.stream().map(Written::cells).toList();
   }
 }

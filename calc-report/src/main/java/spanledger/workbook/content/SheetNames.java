@@ -28,10 +28,11 @@ final class SheetNames {
   static final String MEMBER_RESISTANCE = "Member resistance";
   static final String MEMBER_CHECKS = "Member checks";
   static final String MEMBER_USE = "Member utilisation";
+  static final String JOINTS = "Joints";
   static final String JOINT_INPUTS = "Joint inputs";
   static final String JOINT_FORCES = "Joint forces";
   static final String JOINT_CHECKS = "Joint checks";
-  static final String JOINT_WORKED = "Joint worked pages";
+  static final String JOINT_CHOICES = "Joint choices";
   static final String DEFLECTION = "Deflection";
   static final String GUARDRAIL = "Guardrail";
   static final String STABILITY = "Stability";

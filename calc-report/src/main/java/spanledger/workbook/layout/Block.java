@@ -10,6 +10,7 @@ public sealed interface Block<R>
         EntryList,
         ProcedureTable,
         WorkedPage,
+        Choice,
         Calculation,
         Legend,
         SignOff,

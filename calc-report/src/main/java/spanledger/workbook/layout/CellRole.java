@@ -18,6 +18,7 @@ enum CellRole {
   LABEL,
   TEXT,
   WRAPPED,
+  LINK,
   SYMBOL,
   UNIT,
   SOURCE,

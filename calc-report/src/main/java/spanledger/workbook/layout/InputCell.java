@@ -46,6 +46,15 @@ public sealed interface InputCell {
    */
   record Live(String formula, double value, String note) implements InputCell {}
 
+  /**
+   * The number of an earlier row of the same table.
+   *
+   * @param row which one, from 0
+   * @param symbol of an input with a column, or of a step
+   * @param value its value there
+   */
+  record EarlierRow(int row, String symbol, double value) implements InputCell {}
+
   static InputCell literal(double value, Source source) {
     return new Literal(value, source);
   }
@@ -64,6 +73,10 @@ public sealed interface InputCell {
 
   static InputCell live(String formula, double value, String note) {
     return new Live(formula, value, note);
+  }
+
+  static InputCell earlierRow(int row, String symbol, double value) {
+    return new EarlierRow(row, symbol, value);
   }
 
   /** Whether it is used in place, without a column. */

@@ -71,6 +71,8 @@ final class InputSources {
       return "solver value";
     } else if (cell instanceof InputCell.Linked linked) {
       return "from " + linked.target().at().sheet();
+    } else if (cell instanceof InputCell.EarlierRow) {
+      return "from a row above";
     }
     return "formula";
   }

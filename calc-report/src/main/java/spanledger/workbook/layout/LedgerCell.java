@@ -17,6 +17,13 @@ public sealed interface LedgerCell {
    */
   record LiveText(String formula, String words) implements LedgerCell {}
 
+  /**
+   * Words that lead to the top of another sheet.
+   *
+   * @param sheet its name
+   */
+  record Link(String words, String sheet) implements LedgerCell {}
+
   /** A number that is given; its source stands beside it or above it. */
   record Given(double value) implements LedgerCell {}
 

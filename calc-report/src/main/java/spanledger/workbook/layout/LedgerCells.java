@@ -27,6 +27,9 @@ final class LedgerCells {
     } else if (cell instanceof LedgerCell.LiveText c) {
       String formula = FormulaRules.required(c.formula());
       cells.formula(row, column, textRole, styles, formula, c.words());
+    } else if (cell instanceof LedgerCell.Link c) {
+      cells.text(row, column, CellRole.LINK, styles, c.words());
+      cells.link(row, column, new CellAddress(c.sheet(), 0, 0));
     } else if (cell instanceof LedgerCell.Given c) {
       cells.number(row, column, styles.of(CellRole.GIVEN, pattern), c.value());
     } else if (cell instanceof LedgerCell.Count c) {

@@ -61,6 +61,11 @@ public final class LedgerWorkbook implements AutoCloseable {
     return sheet;
   }
 
+  /** A name for a sheet that holds words of the job: what no sheet name may have is left out. */
+  public static String nameOfSheet(String words) {
+    return SheetName.from(words);
+  }
+
   /**
    * Moves a sheet that had to be written late, because it refers to others, to where a reader looks
    * for it.
@@ -73,6 +78,19 @@ public final class LedgerWorkbook implements AutoCloseable {
     int from = index(name);
     int to = index(before);
     workbook.setSheetOrder(name, from > to ? to + 1 : to);
+  }
+
+  /**
+   * Moves a sheet that had to be written late to where a reader looks for it.
+   *
+   * @param name of a sheet
+   * @param behind it comes directly before this sheet
+   * @throws IllegalArgumentException if the workbook lacks one of them
+   */
+  public void moveBefore(String name, String behind) {
+    int from = index(name);
+    int to = index(behind);
+    workbook.setSheetOrder(name, from > to ? to : to - 1);
   }
 
   private int index(String name) {

@@ -39,6 +39,7 @@ final class Looks {
           SMALL.in(Colour.QUIET).edged(Edges.below(BorderStyle.THIN, Colour.STRONG_RULE));
       case LABEL, TEXT -> RULED;
       case WRAPPED -> RULED.wrapped();
+      case LINK -> RULED.in(Colour.HEADING);
       case SYMBOL -> RULED.inBold();
       case UNIT -> RULED.in(Colour.QUIET).indented();
       case SOURCE -> RULED.sized(8).in(Colour.QUIET).wrapped();

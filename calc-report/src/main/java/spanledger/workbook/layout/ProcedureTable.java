@@ -72,6 +72,18 @@ public record ProcedureTable(
                 + inputs
                 + " inputs.");
       }
+      for (InputCell input : row.inputs()) {
+        if (input instanceof InputCell.EarlierRow earlier && earlier.row() >= i) {
+          throw new IllegalArgumentException(
+              "Row "
+                  + (i + 1)
+                  + " of the table \""
+                  + title
+                  + "\" takes a number from row "
+                  + (earlier.row() + 1)
+                  + ", which is not above it.");
+        }
+      }
     }
   }
 

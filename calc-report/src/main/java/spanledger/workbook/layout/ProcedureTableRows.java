@@ -76,7 +76,13 @@ final class ProcedureTableRows {
     List<InputCell> rowInputs = plan.table().rows().get(r).inputs();
     for (int i = 0; i < inputs; i++) {
       if (plan.hasColumn(i)) {
-        InputCells.write(sheet, row, plan.column(i), rowInputs.get(i), plan.pattern(i));
+        InputCell input = rowInputs.get(i);
+        if (input instanceof InputCell.EarlierRow earlier) {
+          int there = row - r + earlier.row();
+          int column = plan.column(plan.table().procedure().slot(earlier.symbol()));
+          input = InputCell.shown(new NumberAt(sheet.at(there, column), earlier.value()));
+        }
+        InputCells.write(sheet, row, plan.column(i), input, plan.pattern(i));
       }
     }
   }

@@ -2,9 +2,11 @@ package spanledger.workbook.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -82,6 +84,15 @@ final class SheetCells {
         column,
         formulaLike ? styles.ofLiteral(role) : styles.of(role),
         this.words.index(words));
+  }
+
+  /** Makes a cell with words lead to another one. */
+  void link(int rowIndex, int column, CellAddress target) {
+    XSSFHyperlink link =
+        sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    link.setAddress("'" + target.sheet().replace("'", "''") + "'!" + target.relative());
+    link.setCellReference(new CellAddress(sheet.getSheetName(), rowIndex, column).relative());
+    sheet.addHyperlink(link);
   }
 
   void number(int rowIndex, int column, int style, double value) {

@@ -25,6 +25,12 @@ final class SheetName {
     return name;
   }
 
+  /** The words without what is forbidden, cut to the greatest length. */
+  static String from(String words) {
+    String allowed = words.replaceAll("[\\[\\]{}:*?/\\\\'\\p{Cntrl}]", " ");
+    return allowed.substring(0, Math.min(LONGEST, allowed.length())).strip();
+  }
+
   static String inFormula(String name) {
     return PLAIN.matcher(name).matches() ? name : "'" + name.replace("'", "''") + "'";
   }

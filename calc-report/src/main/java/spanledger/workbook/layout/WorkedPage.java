@@ -1,6 +1,7 @@
 package spanledger.workbook.layout;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
@@ -11,16 +12,32 @@ import spanledger.procedure.Step;
 
 /**
  * One row of a procedure's table in full, symbol by symbol. The reviewer chooses the row in one
- * cell; inputs are fetched from the table, and every step is worked out again on the page and
- * compared with the table.
+ * cell, or it follows from what was chosen elsewhere; inputs are fetched from the table, and every
+ * step is worked out again on the page and compared with the table.
  *
  * @param table the table
  * @param shownRow the row shown at first, from 0
+ * @param following what the row follows from; empty if the reviewer chooses its number
  */
-public record WorkedPage(ProcedureCells table, int shownRow) implements Block<CellAddress> {
+public record WorkedPage(ProcedureCells table, int shownRow, Optional<Following> following)
+    implements Block<CellAddress> {
+
+  /**
+   * A row that follows from what was chosen elsewhere: the one whose first label is a text. If no
+   * row has that label, the page says so and shows the row shown at first.
+   *
+   * @param label a formula for the text
+   * @param found whether a row has it, as the workbook is written
+   */
+  public record Following(String label, boolean found) {}
 
   /** Two evaluations of one formula may differ by rounding only. */
   private static final String RELATIVE_TOLERANCE = "0.000000001";
+
+  /** A page on which the reviewer chooses the row by its number. */
+  public WorkedPage(ProcedureCells table, int shownRow) {
+    this(table, shownRow, Optional.empty());
+  }
 
   public WorkedPage {
     if (shownRow < 0 || shownRow >= table.rows()) {
@@ -32,7 +49,8 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
   /** The cell in which the reviewer chooses the row, counted from 1. */
   @Override
   public CellAddress writeTo(LedgerSheet sheet) {
-    CellAddress driver = writeDriver(sheet);
+    CellAddress driver =
+        following.isPresent() ? writeFollowing(sheet, following.get()) : writeDriver(sheet);
     int overall = sheet.take(1);
     writeLabels(sheet, driver);
     sheet.skip(1);
@@ -79,6 +97,42 @@ public record WorkedPage(ProcedureCells table, int shownRow) implements Block<Ce
         Outcome.IN_RANGE.words());
     sheet.judged(row, row, WorkedLines.CHECK);
     restrict(sheet.library(), driver, last);
+    return driver;
+  }
+
+  private CellAddress writeFollowing(LedgerSheet sheet, Following row) {
+    SheetCells cells = sheet.cells();
+    int line = sheet.take(1);
+    CellAddress driver = sheet.at(line, WorkedLines.VALUE);
+    cells.text(
+        line,
+        WorkedLines.WORDS,
+        CellRole.UNRULED_SYMBOL,
+        sheet.styles(),
+        "Row of " + table.sheet() + " shown here");
+    cells.text(
+        line,
+        WorkedLines.FORMULA,
+        CellRole.UNRULED,
+        sheet.styles(),
+        "follows from what is chosen; out of range if that has no such row");
+    String match = "MATCH(" + row.label() + "," + table.labels(0).from(sheet.name()) + ",0)";
+    String found = "ISNUMBER(" + match + ")";
+    cells.formula(
+        line,
+        WorkedLines.VALUE,
+        sheet.styles().of(CellRole.UNRULED_NUMBER, NumberPattern.WHOLE),
+        FormulaRules.required("IF(" + found + "," + match + "," + (shownRow + 1) + ")"),
+        shownRow + 1.0);
+    Outcome now = row.found() ? Outcome.IN_RANGE : Outcome.OUT_OF_RANGE;
+    cells.formula(
+        line,
+        WorkedLines.CHECK,
+        CellRole.UNRULED_OUTCOME,
+        sheet.styles(),
+        Outcome.formula(found, Outcome.IN_RANGE, Outcome.OUT_OF_RANGE),
+        now.words());
+    sheet.judged(line, line, WorkedLines.CHECK);
     return driver;
   }
 

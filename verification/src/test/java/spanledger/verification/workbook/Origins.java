@@ -61,7 +61,7 @@ final class Origins {
               cell.sheet().equals("Movements")
                   || cell.sheet().endsWith(" movements")
                   || isFoundBySearch(cell, table);
-          case CHOSEN -> List.of("Worked page", "Joint worked pages").contains(cell.sheet());
+          case CHOSEN -> cell.sheet().equals("Worked page");
           case COUNTER -> kind.isPresent();
         };
     if (!explained) {
