@@ -94,6 +94,7 @@ final class FaceChecks {
     checks.add(tension);
     checks.add(code.boltShearAndTension(shear, tension));
     checks.addAll(plies.bearing(name, index, demand));
+    checks.addAll(ShankAcrossSlot.check(code, face, name, demand));
   }
 
   private void keys(List<Working> bearings) {

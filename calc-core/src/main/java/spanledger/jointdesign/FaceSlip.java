@@ -20,7 +20,8 @@ import spanledger.resistance.member.Working;
 
 /**
  * Slip of a face. Along a slot nothing but friction holds bolts whose heads lie in it, so slip
- * there is a matter of strength; friction that bolts in holes may have is not counted.
+ * there is a matter of strength. Where something bears after a slip, holes or the lips of a slot
+ * without keys, slip is a matter of use.
  */
 final class FaceSlip {
 
@@ -43,8 +44,11 @@ final class FaceSlip {
   }
 
   /**
+   * Under factored loads. With keys, which carry all twist, the bolts hold the shear together, with
+   * the tension of the one that is pulled most taken for all; without, each holds its own share.
+   *
    * @param shears a run of {@link FaceDemand}
-   * @param demands of the bolts; the tension of the one in most tension is taken for all
+   * @param demands of the bolts, in order
    */
   void check(Working shears, List<Working> demands) {
     Optional<Feed> preload = face.bolts().tightening().map(this::preload);
@@ -67,24 +71,39 @@ final class FaceSlip {
               + " \"friction\" to the face");
       return;
     }
-    FaceFriction friction = face.friction().get();
-    checks.add(
-        code.slip(
-            new SlipFaces(
-                where + " along the slot",
-                face.bolts().places().size(),
-                1,
-                new Friction(friction.lower(), friction.source()),
-                source),
-            JointState.ULTIMATE,
-            preload.get(),
-            MostPulled.of(demands),
-            shears.feed(lips.alongFirst() ? "H_y" : "H_z")));
+    if (ShankAcrossSlot.bears(face)) {
+      for (int i = 0; i < demands.size(); i++) {
+        checks.add(
+            code.slip(
+                faces(", bolt " + (i + 1) + " along the slot", 1, 1),
+                JointState.ULTIMATE,
+                preload.get(),
+                demands.get(i).feed("F_t"),
+                demands.get(i).feed(lips.alongFirst() ? "B_y" : "B_z")));
+      }
+    } else {
+      checks.add(
+          code.slip(
+              faces(" along the slot", face.bolts().places().size(), 1),
+              JointState.ULTIMATE,
+              preload.get(),
+              MostPulled.of(demands),
+              shears.feed(lips.alongFirst() ? "H_y" : "H_z")));
+    }
   }
 
-  /** Whether friction is to hold bolts in holes under loads of use: the job gives all it takes. */
+  private SlipFaces faces(String what, int bolts, int planes) {
+    FaceFriction friction = face.friction().orElseThrow();
+    return new SlipFaces(
+        where + what, bolts, planes, new Friction(friction.lower(), friction.source()), source);
+  }
+
+  /**
+   * Whether friction is to hold bolts in holes, or shanks off the lips of a slot without keys,
+   * under loads of use: the job gives all it takes.
+   */
   static boolean isHeldInUse(JointFace face) {
-    return face.lips().isEmpty()
+    return (face.lips().isEmpty() || ShankAcrossSlot.bears(face))
         && face.friction().isPresent()
         && face.bolts().tightening().isPresent();
   }
@@ -100,16 +119,11 @@ final class FaceSlip {
         tightening instanceof Tightening.Torque given
             ? Preload.of(bolt, given).feed("F_p_min")
             : least((Tightening.Preload) tightening);
-    FaceFriction friction = face.friction().orElseThrow();
+    int planes = face.lips().isPresent() ? 1 : face.shearPlanes();
     for (int i = 0; i < demands.size(); i++) {
       checks.add(
           code.slip(
-              new SlipFaces(
-                  where + ", bolt " + (i + 1),
-                  1,
-                  face.shearPlanes(),
-                  new Friction(friction.lower(), friction.source()),
-                  source),
+              faces(", bolt " + (i + 1), 1, planes),
               JointState.SERVICE,
               preload,
               demands.get(i).feed("F_t"),

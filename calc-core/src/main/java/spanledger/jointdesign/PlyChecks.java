@@ -120,7 +120,8 @@ final class PlyChecks {
     PlyBlock.of(name, ply, face.bolts().places(), alongFirst, source)
         .ifPresent(block -> into.add(code.blockTearing(block, force)));
     into.add(
-        code.netSection(PlyNet.of(name, ply, face.bolts().places(), alongFirst, source), force));
+        code.netSection(
+            PlyNet.of(name, ply, face.bolts().places(), alongFirst, source).cut(), force));
   }
 
   private String letter(boolean first) {

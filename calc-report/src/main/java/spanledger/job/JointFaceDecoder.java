@@ -116,6 +116,14 @@ final class JointFaceDecoder {
             "correct the sizes of lips or head");
         return false;
       }
+      if (held.get().opening() < group.size().diameter()) {
+        reading.error(
+            given.orElseThrow(),
+            "lips that open less wide than the bolts are thick",
+            "an opening of at least the diameter of " + group.size().name(),
+            "correct the opening or the size of the bolts");
+        return false;
+      }
       return true;
     }
     if (held.isPresent()) {

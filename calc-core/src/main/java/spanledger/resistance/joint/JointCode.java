@@ -135,6 +135,15 @@ public sealed interface JointCode permits En1999Joints, FactoredJoints {
   }
 
   /**
+   * The edge of a lip that the shank of a bolt is pushed against, across the slot.
+   *
+   * @param force of the bolt, N
+   */
+  default JointCheck lipEdge(ShankOnLip shank, Feed force) {
+    return LipEdge.check(strengths(shank.metal()), shank, force);
+  }
+
+  /**
    * A key or tooth in a slot.
    *
    * @param force on the key, N

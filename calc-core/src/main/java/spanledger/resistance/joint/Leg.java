@@ -50,8 +50,8 @@ final class Leg {
     Working working =
         Working.of(NET_COMPILED, cut.name())
             .with("N", tension)
-            .given("A_g", cut.grossArea(), cut.name() + ", area", cut.source())
-            .given("A_net", cut.netArea(), cut.name() + ", net area", cut.source())
+            .with("A_g", cut.grossArea())
+            .with("A_net", cut.netArea())
             .given("k_net", netFactor)
             .from(strengths, "f_od", "f_od")
             .from(strengths, "f_ud", "f_ud")

@@ -1,6 +1,7 @@
 package spanledger.resistance.joint;
 
 import spanledger.provenance.Source;
+import spanledger.resistance.member.Feed;
 
 /**
  * A cut through a plate in tension, with holes.
@@ -8,19 +9,40 @@ import spanledger.provenance.Source;
  * @param name of the place
  * @param metal of the plate
  * @param grossArea mm²
- * @param netArea less holes, by the weakest path, mm²
+ * @param netArea less holes, by the weakest path, mm², for example of a {@link NetLine}
  * @param source where this is given
  */
-public record NetCut(String name, Metal metal, double grossArea, double netArea, Source source) {
+public record NetCut(String name, Metal metal, Feed grossArea, Feed netArea, Source source) {
 
   /**
    * @throws IllegalArgumentException if an area is not positive, or the net one is above the gross
    *     one
    */
   public NetCut {
-    if (!(netArea > 0) || !(grossArea >= netArea)) {
+    if (!(value(netArea) > 0) || !(value(grossArea) >= value(netArea))) {
       throw new IllegalArgumentException(
           name + ": areas of a cut must be above 0, the net one not above the gross one.");
     }
+  }
+
+  /**
+   * A cut whose areas are given.
+   *
+   * @throws IllegalArgumentException if an area is not positive, or the net one is above the gross
+   *     one
+   */
+  public NetCut(String name, Metal metal, double grossArea, double netArea, Source source) {
+    this(
+        name,
+        metal,
+        new Feed.Given(grossArea, name + ", area", source),
+        new Feed.Given(netArea, name + ", net area", source),
+        source);
+  }
+
+  private static double value(Feed feed) {
+    return feed instanceof Feed.Result result
+        ? result.from().value(result.symbol())
+        : feed instanceof Feed.Given given ? given.value() : Double.NaN;
   }
 }

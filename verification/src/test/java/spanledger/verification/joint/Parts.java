@@ -16,6 +16,7 @@ import spanledger.resistance.joint.KeyInSlot;
 import spanledger.resistance.joint.LipHold;
 import spanledger.resistance.joint.Metal;
 import spanledger.resistance.joint.PlateLeg;
+import spanledger.resistance.joint.ShankOnLip;
 import spanledger.resistance.joint.ShearPlanes;
 import spanledger.resistance.joint.TStub;
 import spanledger.resistance.member.Feed;
@@ -82,6 +83,10 @@ final class Parts {
   static LipHold lip(
       Metal metal, double thickness, double head, double beyondFirst, double beyondSecond) {
     return new LipHold("lip", metal, thickness, 6, 4, head, beyondFirst, beyondSecond, 2, GIVEN);
+  }
+
+  static ShankOnLip shank(Metal metal, double thickness) {
+    return new ShankOnLip("shank", metal, 8, thickness, 8.5, GIVEN);
   }
 
   static HeadInSlot head(Metal metal, double height) {

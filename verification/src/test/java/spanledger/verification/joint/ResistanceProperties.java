@@ -92,6 +92,9 @@ class ResistanceProperties {
         lip, code.lips(Parts.lip(metal, thickness, 14 + more, 30, 5), state, force(DEMAND)));
     neverWeaker(
         lip, code.lips(Parts.lip(metal, thickness, 14, 30 + more, 5 + more), state, force(DEMAND)));
+    JointCheck edge = code.lipEdge(Parts.shank(metal, thickness), force(DEMAND));
+    neverWeaker(edge, code.lipEdge(Parts.shank(metal, thickness + more), force(DEMAND)));
+    neverWeaker(edge, code.lipEdge(Parts.shank(strong, thickness), force(DEMAND)));
     JointCheck key = code.key(Parts.key(metal, slot, thickness), force(DEMAND));
     neverWeaker(key, code.key(Parts.key(metal, slot, thickness + more), force(DEMAND)));
     neverWeaker(key, code.key(Parts.key(strong, slot, thickness), force(DEMAND)));

@@ -43,7 +43,7 @@ class JointJobTest {
   /** N per mm of the bar; g of EN 1991-1-1 is taken as 9.81 m/s². */
   private static final double WEIGHT = 2500 * 2.7e-6 * 9.81;
 
-  private static final double SHEAR = FACTOR * (TIP + WEIGHT * LENGTH);
+  static final double SHEAR = FACTOR * (TIP + WEIGHT * LENGTH);
   private static final double MOMENT = FACTOR * (TIP * LENGTH + WEIGHT * LENGTH * LENGTH / 2);
 
   /** A relative tolerance: the acceleration of gravity may be 9.80665 m/s². */

@@ -140,7 +140,7 @@ class PlyStackProperties {
         0);
   }
 
-  private static Alloy alloy() {
+  static Alloy alloy() {
     return new Alloy(
         "own",
         EnumSet.of(ProductForm.values()[0]),

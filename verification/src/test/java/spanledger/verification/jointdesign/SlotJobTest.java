@@ -69,6 +69,62 @@ class SlotJobTest {
         .satisfies(use -> assertThat(use).isCloseTo(preload / shear, within(1e-3)));
   }
 
+  /**
+   * A slot along v, level, without keys: the load is across it, half on each bolt M8. The metal
+   * behind half a diameter of a lip of 4 mm yields at 4 · 4 · f_od; the bolts have 0.5 mm of play.
+   */
+  @Test
+  void withoutKeysShanksBearOnTheLipsAcrossTheSlot() {
+    JointFinding edge = finding(assess(across("")), "bolt on the edge of a lip");
+
+    double expected = JointJobTest.SHEAR / 2 / (4 * 4 * DESIGN_STRENGTH);
+    assertThat(edge.governing().value()).isCloseTo(expected, within(1e-3 * expected));
+    assertThat(edge.check().working().value("g")).isEqualTo(0.5);
+    assertThat(assess(TORQUE, KEYS).joints().orElseThrow().findings())
+        .noneMatch(f -> f.use().words().equals("bolt on the edge of a lip"));
+  }
+
+  /**
+   * Held by friction as well, the face must not slip across the slot in use: half of the load of
+   * use on a bolt against 0.4 of the least preload, 6 kN, less 0.8 of its tension, over γ_M3,ser =
+   * 1.1 (EN 1999-1-1, 8.5.9.3, from memory, confirm against the standard).
+   */
+  @Test
+  void slipAcrossASlotIsAMatterOfUse() {
+    String friction = "\"friction\": {\"coefficient\": \"0.4\", \"source\": \"test\"},";
+    Assessment found = assess(across(friction));
+    JointFinding slip = finding(found, "slip of faces in use");
+
+    double pull = slip.check().working().value("F_t");
+    double expected = 1.1 * JointJobTest.SHEAR / 1.35 / 2 / (0.4 * (6000 - 0.8 * pull));
+    assertThat(slip.governing().value()).isCloseTo(expected, within(1e-3 * expected));
+    assertThat(found.joints().orElseThrow().findings())
+        .anyMatch(f -> f.use().words().equals("bolt on the edge of a lip"));
+    // Nothing pushes along the slot.
+    assertThat(finding(found, "slip of faces").governing().value()).isCloseTo(0, within(1e-9));
+  }
+
+  /** Two bolts in a slot along v, and a plate high enough to press against their pull. */
+  private static String across(String friction) {
+    return """
+        {"name": "post", "normal": "u", "origin": ["0 mm", "0 mm", "0 mm"],
+         "bolts": {"size": "M8", "grade": "A4-70",
+           "head": {"shape": "hammer head", "length": "18 mm", "width": "16 mm", "height": "6 mm"},
+           "places": [["-40 mm", "0 mm"], ["40 mm", "0 mm"]],
+           "tightening": {"lower": "6 kN", "upper": "9 kN", "source": "test"}},
+         %s
+         "plies": [{"name": "plate", "thickness": "8 mm", "material": "own", "hole": "9 mm",
+           "from": ["-60 mm", "-150 mm"], "to": ["60 mm", "150 mm"]}],
+         "lips": {"reach": "6 mm", "thickness": "4 mm", "opening": "9 mm", "along": "v",
+           "material": "own", "toEnd": "60 mm", "source": "test"}}
+        """
+        .formatted(friction);
+  }
+
+  private Assessment assess(String face) {
+    return AssessedJob.of(folder, JointJobTest.text(face, "start", ""));
+  }
+
   @Test
   void aPreloadWithoutItsTorqueLeavesTheTurningOfHeadsOpen() {
     assertThat(open(assess("{\"lower\": \"6 kN\", \"upper\": \"9 kN\", \"source\": \"test\"}", "")))

@@ -183,7 +183,41 @@ case("distances 1/2 in bolt", "distances of a bolt", "bolt-distances", ADM,
      {"d": (0.5, "in"), "e_1": (1, "in"), "e_2": (0.6, "in"), "p_1": (1.25, "in"), "p_2": (0, "mm"), "k_e1": 1.5, "k_e2": 1.5,
       "k_p1": 2.5, "k_p2": 2.5}, ("η_e1", 0.75), ("η_e2", 1.25), ("η_p1", 1.0), ("η_p2", 0))
 
+# --- shank on the edge of a lip
+for d, t, opening, f_od in [(8, 3, 8.5, 170 / 1.1), (10, 4, 11, 0.95 * 215)]:
+    dug = d / 2 - math.sqrt((d / 2) ** 2 - (d / 4) ** 2)
+    case(f"M{d} on a lip of {t} mm", "bolt on the edge of a lip", "lip-edge",
+         "Pythagoras in the shank: half the chord is a quarter of the diameter; a column of that width at yielding, by hand",
+         {"F_e": (1, "kN"), "d": (d, "mm"), "t": (t, "mm"), "O": (opening, "mm"), "f_od": (f_od, "MPa")},
+         ("g", ((opening - d) / 2, "mm")), ("δ", (dug, "mm")), ("F_e_Rd", (d * t * f_od / 2, "N")), ("η_e", 2000 / (d * t * f_od)))
+
 # --- block tearing, punching, net section
+PLATES = ("A course on steel structures, example of a lap splice with staggered holes (example T01, read): width 210 mm, "
+          "holes 24 mm; legs and widths as printed there")
+ZERO = {f"{k}_{i}": (v, "mm") for i in (1, 2, 3, 4) for k, v in (("s", 0), ("p", 1))}
+
+
+def slants(ident, source, legs, total, tolerance=1e-9, reason=SAME, before=0):
+    given = {"b_0": (before, "mm")} | ZERO
+    for i, (s, p) in enumerate(legs, 1):
+        given |= {f"s_{i}": (s, "mm"), f"p_{i}": (p, "mm")}
+    case(ident, "legs of a line through staggered holes", "net-slants", source, given, ("b", (total, "mm"), tolerance, reason))
+
+
+PRINTED = "printed to a tenth of a millimetre of 210 mm"
+for ident, legs, net in [("outer plates, path 2-2", [(50, 45)], 175.9), ("outer plates, path 3-3", [(55, 50), (50, 45)], 167.0),
+                         ("inner plate, path 2-2", [(50, 50)], 174.5), ("inner plate, path 2-3", [(50, 50), (50, 95)], 157.1)]:
+    n = len(legs) + 1
+    slants(ident, PLATES, legs, net - 210 + n * 24, 0.005, PRINTED)
+    case(f"area, {ident}", "plate with staggered holes", "net-line", PLATES,
+         {"w": (210, "mm"), "t": (20, "mm"), "n": n, "d_0": (24, "mm"), "b": (sum(s * s / 4 / p for s, p in legs), "mm")},
+         ("A_g", (4200, "mm2")), ("A_net", (net * 20, "mm2"), 4e-4, PRINTED))
+slants("a steep leg is sheared", "EN 1999-1-1:2007, 6.2.2.2, from memory: the lesser of 60²/(4·20) = 45 and 0.65·60 = 39", [(60, 20)], 39)
+slants("four legs after others", "EN 1993-1-1, 6.2.2.2(4), form read in AD 398, whose first three legs these are; worked out apart",
+       [(50, 80), (30, 70), (20, 150), (10, 25)], 5 + 2500 / 320 + 900 / 280 + 400 / 600 + 1, before=5)
+case("straight line", "plate with holes in a row", "net-line", "Geometry: (100 - 2·11)·8 of 100·8",
+     {"w": (100, "mm"), "t": (8, "mm"), "n": 2, "d_0": (11, "mm"), "b": (0, "mm")}, ("A_net", (624, "mm2")))
+
 for ecc in (0, 1):
     v = (0.5 if ecc else 1) * 260 * 155 / 1.25 + 240 * 220 / 3 ** 0.5 / 1.1
     case(f"block EN, uneven {ecc}", "block torn out", "en1999-block", "EN 1999-1-1:2007, 8.5.2.2, from memory; worked out apart",
