@@ -15,17 +15,6 @@ import spanledger.resistance.member.Feed;
 public record NetCut(String name, Metal metal, Feed grossArea, Feed netArea, Source source) {
 
   /**
-   * @throws IllegalArgumentException if an area is not positive, or the net one is above the gross
-   *     one
-   */
-  public NetCut {
-    if (!(value(netArea) > 0) || !(value(grossArea) >= value(netArea))) {
-      throw new IllegalArgumentException(
-          name + ": areas of a cut must be above 0, the net one not above the gross one.");
-    }
-  }
-
-  /**
    * A cut whose areas are given.
    *
    * @throws IllegalArgumentException if an area is not positive, or the net one is above the gross
@@ -38,11 +27,9 @@ public record NetCut(String name, Metal metal, Feed grossArea, Feed netArea, Sou
         new Feed.Given(grossArea, name + ", area", source),
         new Feed.Given(netArea, name + ", net area", source),
         source);
-  }
-
-  private static double value(Feed feed) {
-    return feed instanceof Feed.Result result
-        ? result.from().value(result.symbol())
-        : feed instanceof Feed.Given given ? given.value() : Double.NaN;
+    if (!(netArea > 0) || !(grossArea >= netArea)) {
+      throw new IllegalArgumentException(
+          name + ": areas of a cut must be above 0, the net one not above the gross one.");
+    }
   }
 }
