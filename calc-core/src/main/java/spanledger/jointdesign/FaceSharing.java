@@ -3,6 +3,7 @@ package spanledger.jointdesign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import spanledger.joint.sharing.AlongSlotShare;
 import spanledger.joint.sharing.BoltPlace;
 import spanledger.joint.sharing.BoltShearShare;
@@ -16,6 +17,7 @@ import spanledger.joint.sharing.JointSharing;
 import spanledger.joint.sharing.KeyBearingShare;
 import spanledger.joint.sharing.KeyPlace;
 import spanledger.joint.sharing.KeySharing;
+import spanledger.joint.sharing.MovingFace;
 import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
@@ -63,19 +65,17 @@ final class FaceSharing {
    * @throws spanledger.joint.sharing.UnresistedFaceException if nothing resists one of the forces
    */
   SharedForces share(Working forces) {
-    return share(forces(forces));
+    return JointSharing.of(geometry, whole(forces(forces)), model());
   }
 
-  /** How the face moves under other forces; errors as of {@link #share}. */
-  FaceMovement movement(FaceForces forces) {
-    return share(forces).movement();
+  /** How the face moves under many forces, as {@link #share} moves it; errors are the same. */
+  Function<FaceForces, FaceMovement> moving() {
+    MovingFace face = new MovingFace(geometry, model());
+    return forces -> face.under(whole(forces));
   }
 
-  private SharedForces share(FaceForces forces) {
-    return JointSharing.of(
-        geometry,
-        whole(forces),
-        geometry.keys().isEmpty() ? KeySharing.BY_STIFFNESS : KeySharing.KEYS_CARRY_ACROSS);
+  private KeySharing model() {
+    return geometry.keys().isEmpty() ? KeySharing.BY_STIFFNESS : KeySharing.KEYS_CARRY_ACROSS;
   }
 
   /** Shares the force off the face and its moments alone; friction holds the rest. */

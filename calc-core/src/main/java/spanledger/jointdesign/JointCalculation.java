@@ -91,7 +91,7 @@ final class JointCalculation {
     List<SolvedFace> solved = new ArrayList<>();
     for (int i = 0; i < run.faces().size(); i++) {
       JointFace face = joint.faces().get(i);
-      solved.add(new SolvedFace(where(face), run.faces().get(i).forces(), sharing(face)::movement));
+      solved.add(new SolvedFace(where(face), run.faces().get(i).forces(), sharing(face).moving()));
     }
     return new JointReplay(symbol -> atEnd(end, symbol), solved);
   }

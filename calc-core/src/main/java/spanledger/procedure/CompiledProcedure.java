@@ -14,6 +14,7 @@ public final class CompiledProcedure {
 
   private final Procedure procedure;
   private final Evaluator[] evaluators;
+  private final Domain[] domains;
   private final Map<String, Integer> slots = new HashMap<>();
 
   CompiledProcedure(Procedure procedure) {
@@ -21,6 +22,7 @@ public final class CompiledProcedure {
     for (Input input : procedure.inputs()) {
       slots.put(input.symbol().symbol(), slots.size());
     }
+    domains = procedure.inputs().stream().map(Input::domain).toArray(Domain[]::new);
     List<Step> steps = procedure.steps();
     evaluators = new Evaluator[steps.size()];
     for (int i = 0; i < evaluators.length; i++) {
@@ -65,7 +67,7 @@ public final class CompiledProcedure {
    * @param values finite inputs in their places on entry, steps in theirs on return; modified
    */
   public void evaluate(double[] values) {
-    int place = procedure.inputs().size();
+    int place = domains.length;
     for (Evaluator evaluator : evaluators) {
       values[place++] = evaluator.value(values);
     }
@@ -80,14 +82,9 @@ public final class CompiledProcedure {
    *     no value for these inputs
    */
   public double[] run(double... inputs) {
-    if (inputs.length != procedure.inputs().size()) {
+    if (inputs.length != domains.length) {
       throw new IllegalArgumentException(
-          procedure.name()
-              + " takes "
-              + procedure.inputs().size()
-              + " inputs, found "
-              + inputs.length
-              + ".");
+          procedure.name() + " takes " + domains.length + " inputs, found " + inputs.length + ".");
     }
     double[] values = newSlots();
     System.arraycopy(inputs, 0, values, 0, inputs.length);
@@ -103,6 +100,26 @@ public final class CompiledProcedure {
    *     no value for these inputs
    */
   public void requireInDomain(double[] values) {
+    if (!isInDomain(values)) {
+      throwOutOfDomain(values);
+    }
+  }
+
+  private boolean isInDomain(double[] values) {
+    for (int i = 0; i < domains.length; i++) {
+      if (!domains[i].contains(values[i])) {
+        return false;
+      }
+    }
+    for (int i = domains.length; i < domains.length + evaluators.length; i++) {
+      if (!Double.isFinite(values[i])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void throwOutOfDomain(double[] values) {
     int place = 0;
     for (Input input : procedure.inputs()) {
       double value = values[place++];

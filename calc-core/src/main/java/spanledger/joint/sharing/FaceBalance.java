@@ -8,19 +8,18 @@ final class FaceBalance {
 
   private static final double WIDEST = 1e5 * (1 + 1e-9);
 
-  private FaceBalance() {}
+  private final String[] words;
+  private final double[] unit = new double[3];
+  private final SpringBody body;
 
   /**
-   * The movement in which springs and forces balance.
-   *
    * @param springs by movement
-   * @param load the three forces
    * @param reach length that turns moments into forces and turns into shifts, mm
    * @param words what each of the three forces is called
-   * @throws UnresistedFaceException if nothing resists
+   * @throws IllegalArgumentException if the stiffnesses lie too far apart
    */
-  static double[] movement(List<SpringLine> springs, double[] load, double reach, String[] words) {
-    double[] unit = new double[3];
+  FaceBalance(List<SpringLine> springs, double reach, String[] words) {
+    this.words = words.clone();
     for (int i = 0; i < 3; i++) {
       unit[i] = words[i].contains("about") ? reach : 1;
     }
@@ -29,7 +28,16 @@ final class FaceBalance {
       scaled.add(spring.inUnits(unit));
     }
     requireComparable(springs);
-    SpringBody body = new SpringBody(scaled);
+    body = new SpringBody(scaled);
+  }
+
+  /**
+   * The movement in which springs and forces balance.
+   *
+   * @param load the three forces; not modified
+   * @throws UnresistedFaceException if nothing resists
+   */
+  double[] movement(double[] load) {
     double[] forces = {load[0] / unit[0], load[1] / unit[1], load[2] / unit[2]};
     double[] movement =
         body.balance(forces)

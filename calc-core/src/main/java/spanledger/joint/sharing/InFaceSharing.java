@@ -18,9 +18,27 @@ final class InFaceSharing {
 
   private InFaceSharing() {}
 
+  /**
+   * The body of a face for {@link #load} or {@link #loadOnKeys}.
+   *
+   * @param withBolts whether bolts resist shear, or keys alone
+   */
+  static FaceBalance balance(JointGeometry joint, boolean withBolts) {
+    return new FaceBalance(springs(joint, withBolts), joint.reach(), WORDS);
+  }
+
+  static double[] load(FaceForces forces) {
+    return new double[] {forces.shearY(), forces.shearZ(), forces.torsion()};
+  }
+
+  /** The bolts alone and alike, as friction holds them before slip. */
+  static JointGeometry gripped(JointGeometry joint) {
+    return JointGeometry.ofBolts(
+        joint.bolts().stream().map(b -> BoltPlace.alike(b.name(), b.y(), b.z())).toList());
+  }
+
   static JointSharing.InFace byStiffness(JointGeometry joint, FaceForces forces) {
-    double[] load = {forces.shearY(), forces.shearZ(), forces.torsion()};
-    double[] movement = FaceBalance.movement(springs(joint, true), load, joint.reach(), WORDS);
+    double[] movement = balance(joint, true).movement(load(forces));
     List<BoltForce> bolts = new ArrayList<>();
     for (BoltPlace bolt : joint.bolts()) {
       Function<String, Double> values = BOLT.run(boltInputs(bolt, movement));
@@ -31,11 +49,9 @@ final class InFaceSharing {
   }
 
   static JointSharing.InFace beforeSlip(JointGeometry joint, FaceForces forces) {
-    List<BoltPlace> alike =
-        joint.bolts().stream().map(b -> BoltPlace.alike(b.name(), b.y(), b.z())).toList();
-    JointSharing.InFace gripped = byStiffness(JointGeometry.ofBolts(alike), forces);
+    JointSharing.InFace gripped = byStiffness(gripped(joint), forces);
     List<BoltForce> bolts = new ArrayList<>();
-    for (int i = 0; i < alike.size(); i++) {
+    for (int i = 0; i < joint.bolts().size(); i++) {
       BoltForce found = gripped.bolts().get(i);
       bolts.add(
           new BoltForce(joint.bolts().get(i), found.shearY(), found.shearZ(), found.shear(), 0));
@@ -46,10 +62,20 @@ final class InFaceSharing {
   }
 
   static JointSharing.InFace keysAcross(JointGeometry joint, FaceForces forces) {
+    List<BoltForce> bolts = new ArrayList<>();
+    double[] movement = balance(joint, false).movement(loadOnKeys(joint, forces, bolts));
+    return new JointSharing.InFace(bolts, keys(joint, movement), FaceMovement.inFace(movement));
+  }
+
+  /**
+   * What is left for the keys after the bolts took what acts along the slots.
+   *
+   * @param bolts takes the bolts with their shears
+   */
+  static double[] loadOnKeys(JointGeometry joint, FaceForces forces, List<BoltForce> bolts) {
     boolean parallel = parallel(joint.keys());
     double angle = joint.keys().get(0).slotAngle();
-    List<BoltForce> bolts = new ArrayList<>();
-    double[] load = {forces.shearY(), forces.shearZ(), forces.torsion()};
+    double[] load = load(forces);
     double total = 0;
     for (BoltPlace bolt : joint.bolts()) {
       total += ALONG.run(alongInputs(bolt, angle, 1, forces)).apply("k_s");
@@ -70,8 +96,7 @@ final class InFaceSharing {
     if (parallel && total > 0) {
       removeRounding(load, forces, angle);
     }
-    double[] movement = FaceBalance.movement(springs(joint, false), load, joint.reach(), WORDS);
-    return new JointSharing.InFace(bolts, keys(joint, movement), FaceMovement.inFace(movement));
+    return load;
   }
 
   /** What is left along the slots after the bolts took it is rounding, which no key resists. */

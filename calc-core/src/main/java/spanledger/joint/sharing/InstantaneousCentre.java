@@ -80,7 +80,7 @@ public final class InstantaneousCentre {
       springs.add(new SpringLine(BOLT.perMovement("d_z", given), secants[i], false, 0));
     }
     double[] load = {forces.shearY(), forces.shearZ(), forces.torsion()};
-    return FaceBalance.movement(springs, load, reach, WORDS);
+    return new FaceBalance(springs, reach, WORDS).movement(load);
   }
 
   /** The shears by the law for a movement; leaves the secants of the next round. */

@@ -13,7 +13,8 @@ final class OffFaceSharing {
 
   private OffFaceSharing() {}
 
-  static JointSharing.OffFace of(JointGeometry joint, FaceForces forces) {
+  /** The body of a face for {@link #load}. */
+  static FaceBalance balance(JointGeometry joint) {
     List<SpringLine> springs = new ArrayList<>();
     for (BoltPlace bolt : joint.bolts()) {
       springs.add(
@@ -24,8 +25,15 @@ final class OffFaceSharing {
       double[] pressing = {-lift[0], -lift[1], -lift[2]};
       springs.add(new SpringLine(pressing, contact.stiffness(), true, 0));
     }
-    double[] load = {forces.axial(), forces.momentY(), forces.momentZ()};
-    double[] movement = FaceBalance.movement(springs, load, joint.reach(), WORDS);
+    return new FaceBalance(springs, joint.reach(), WORDS);
+  }
+
+  static double[] load(FaceForces forces) {
+    return new double[] {forces.axial(), forces.momentY(), forces.momentZ()};
+  }
+
+  static JointSharing.OffFace of(JointGeometry joint, FaceForces forces) {
+    double[] movement = balance(joint).movement(load(forces));
     List<BoltForce> bolts = new ArrayList<>();
     for (BoltPlace bolt : joint.bolts()) {
       double tension = BOLT.run(InFaceSharing.withMovement(inputs(bolt), movement)).apply("F_t");

@@ -34,11 +34,11 @@ final class SpringBody {
   /** What is accepted if rounding keeps it from settling further. */
   private static final double ACCEPTED = 1e-9;
 
-  private final List<SpringLine> springs;
+  private final SpringLine[] springs;
   private final double stiffest;
 
   SpringBody(List<SpringLine> springs) {
-    this.springs = springs.stream().filter(s -> s.stiffness() > 0).toList();
+    this.springs = springs.stream().filter(s -> s.stiffness() > 0).toArray(SpringLine[]::new);
     double sum = 0;
     for (SpringLine spring : this.springs) {
       for (int i = 0; i < FREEDOMS; i++) {

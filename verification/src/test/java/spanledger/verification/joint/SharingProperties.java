@@ -20,6 +20,7 @@ import spanledger.joint.sharing.KeyForce;
 import spanledger.joint.sharing.KeyPlace;
 import spanledger.joint.sharing.KeySharing;
 import spanledger.joint.sharing.LoadDeformation;
+import spanledger.joint.sharing.MovingFace;
 import spanledger.joint.sharing.SharedForces;
 import spanledger.joint.sharing.UltimateShear;
 
@@ -41,6 +42,7 @@ class SharingProperties {
     for (KeySharing model : KeySharing.values()) {
       SharedForces shared = JointSharing.of(joint, forces, model);
 
+      assertThat(new MovingFace(joint, model).under(forces)).isEqualTo(shared.movement());
       assertThat(shared.residual()).isLessThan(EQUILIBRIUM);
       assertBalanced(shared);
       assertThat(shared.bolts()).allMatch(bolt -> bolt.tension() >= 0);
