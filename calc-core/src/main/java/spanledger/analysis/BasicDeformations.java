@@ -26,24 +26,8 @@ public final class BasicDeformations {
     Reference length = p.input("L", "length", Dimension.LENGTH, Domain.POSITIVE);
     Reference[][] axes = SegmentAxes.inputs(p);
     Reference[][] arms = SegmentAxes.armInputs(p);
-    Reference[][] shift = new Reference[2][3];
-    Reference[][] turn = new Reference[2][3];
-    for (int end = 0; end < 2; end++) {
-      for (int i = 0; i < 3; i++) {
-        shift[end][i] =
-            p.input(
-                "u_" + SegmentAxes.GLOBAL[i] + (end + 1),
-                "shift of node " + (end + 1) + " along " + SegmentAxes.GLOBAL[i],
-                Dimension.LENGTH);
-      }
-      for (int i = 0; i < 3; i++) {
-        turn[end][i] =
-            p.input(
-                "φ_" + SegmentAxes.GLOBAL[i] + (end + 1),
-                "turn of node " + (end + 1) + " about " + SegmentAxes.GLOBAL[i],
-                Dimension.NONE);
-      }
-    }
+    SegmentAxes.Movements moved = SegmentAxes.movementInputs(p);
+    Reference[][] turn = moved.turn();
     Reference[] relative = new Reference[3];
     for (int i = 0; i < 3; i++) {
       relative[i] =
@@ -51,51 +35,43 @@ public final class BasicDeformations {
               "δ_" + SegmentAxes.GLOBAL[i],
               "shift of the far member end past the near one along " + SegmentAxes.GLOBAL[i],
               Dimension.LENGTH,
-              endShift(shift[1], turn[1], arms[1], i)
-                  .minus(endShift(shift[0], turn[0], arms[0], i)),
+              moved.endShift(arms, 1, i).minus(moved.endShift(arms, 0, i)),
               MechanicsSources.STATICS);
     }
-    p.step("e", "stretch", Dimension.LENGTH, along(axes[0], relative), MechanicsSources.STATICS);
+    p.step(
+        "e",
+        "stretch",
+        Dimension.LENGTH,
+        SegmentAxes.along(axes[0], relative),
+        MechanicsSources.STATICS);
     p.step(
         "φ",
         "twist",
         Dimension.NONE,
-        along(axes[0], turn[1]).minus(along(axes[0], turn[0])),
+        SegmentAxes.along(axes[0], turn[1]).minus(SegmentAxes.along(axes[0], turn[0])),
         MechanicsSources.STATICS);
     Reference chordZ =
         p.step(
             "ψ_z",
             "slope of the chord in the x-z plane",
             Dimension.NONE,
-            along(axes[2], relative).over(length),
+            SegmentAxes.along(axes[2], relative).over(length),
             MechanicsSources.STATICS);
     Reference chordY =
         p.step(
             "ψ_y",
             "slope of the chord in the x-y plane",
             Dimension.NONE,
-            along(axes[1], relative).over(length),
+            SegmentAxes.along(axes[1], relative).over(length),
             MechanicsSources.STATICS);
     for (int end = 0; end < 2; end++) {
       // A positive turn about y lowers the far end, so the chord's slope adds.
-      endTurn(p, "y" + (end + 1), along(axes[1], turn[end]).plus(chordZ));
+      endTurn(p, "y" + (end + 1), SegmentAxes.along(axes[1], turn[end]).plus(chordZ));
     }
     for (int end = 0; end < 2; end++) {
-      endTurn(p, "z" + (end + 1), along(axes[2], turn[end]).minus(chordY));
+      endTurn(p, "z" + (end + 1), SegmentAxes.along(axes[2], turn[end]).minus(chordY));
     }
     return p.build();
-  }
-
-  /** Shift of a member end along one axis: that of the node plus turn × arm. */
-  private static Expression endShift(
-      Reference[] shift, Reference[] turn, Reference[] arm, int axis) {
-    int next = (axis + 1) % 3;
-    int last = (axis + 2) % 3;
-    return shift[axis].plus(turn[next].times(arm[last])).minus(turn[last].times(arm[next]));
-  }
-
-  private static Expression along(Reference[] axis, Reference[] vector) {
-    return axis[0].times(vector[0]).plus(axis[1].times(vector[1])).plus(axis[2].times(vector[2]));
   }
 
   private static void endTurn(Procedure.Builder p, String mark, Expression formula) {

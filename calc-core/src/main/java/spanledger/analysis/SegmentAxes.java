@@ -1,5 +1,6 @@
 package spanledger.analysis;
 
+import spanledger.procedure.Expression;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
@@ -40,5 +41,59 @@ final class SegmentAxes {
       }
     }
     return arms;
+  }
+
+  /** Twelve movements as inputs: u_X1, u_Y1, u_Z1, φ_X1 .. φ_Z2. */
+  static Movements movementInputs(Procedure.Builder p) {
+    return new Movements(p);
+  }
+
+  /** Movements of both nodes in global axes. */
+  static final class Movements {
+    private final Reference[][] shift = new Reference[2][3];
+    private final Reference[][] turn = new Reference[2][3];
+
+    private Movements(Procedure.Builder p) {
+      for (int end = 0; end < 2; end++) {
+        for (int i = 0; i < 3; i++) {
+          shift[end][i] =
+              p.input(
+                  "u_" + GLOBAL[i] + (end + 1),
+                  "shift of node " + (end + 1) + " along " + GLOBAL[i],
+                  Dimension.LENGTH);
+        }
+        for (int i = 0; i < 3; i++) {
+          turn[end][i] =
+              p.input(
+                  "φ_" + GLOBAL[i] + (end + 1),
+                  "turn of node " + (end + 1) + " about " + GLOBAL[i],
+                  Dimension.NONE);
+        }
+      }
+    }
+
+    /** By end, then by axis, mm. */
+    Reference[][] shift() {
+      return shift;
+    }
+
+    /** By end, then by axis, rad. */
+    Reference[][] turn() {
+      return turn;
+    }
+
+    /** Shift of a member end along a global axis: that of the node plus turn × arm. */
+    Expression endShift(Reference[][] arms, int end, int axis) {
+      int next = (axis + 1) % 3;
+      int last = (axis + 2) % 3;
+      return shift[end][axis]
+          .plus(turn[end][next].times(arms[end][last]))
+          .minus(turn[end][last].times(arms[end][next]));
+    }
+  }
+
+  /** The part of a global vector along an axis. */
+  static Expression along(Reference[] axis, Expression[] vector) {
+    return axis[0].times(vector[0]).plus(axis[1].times(vector[1])).plus(axis[2].times(vector[2]));
   }
 }

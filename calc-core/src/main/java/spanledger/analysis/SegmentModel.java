@@ -170,6 +170,11 @@ public final class SegmentModel {
     return matrices.armMomentByTurn;
   }
 
+  /** Carries length, axes and arms over to another procedure. */
+  void copyGeometry(SlotCopy copy, double[] slots) {
+    copy.copy(geometry, slots);
+  }
+
   /** Carries the stiffness values over to another procedure. */
   void copyStiffness(SlotCopy copy, double[] slots) {
     copy.copy(stiffness, slots);

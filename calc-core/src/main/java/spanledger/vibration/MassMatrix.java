@@ -1,16 +1,15 @@
 package spanledger.vibration;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import spanledger.action.LoadAxes;
 import spanledger.action.NodalLoad;
 import spanledger.action.SegmentLoad;
-import spanledger.analysis.BeamColumnModel;
+import spanledger.analysis.SegmentMass;
 import spanledger.analysis.SegmentModel;
 import spanledger.frame.DividedFrame;
 import spanledger.frame.Frame;
-import spanledger.frame.MemberRole;
 import spanledger.frame.Segment;
-import spanledger.section.SectionProperties;
 import spanledger.sparse.BlockMatrix;
 import spanledger.stability.FrameStiffness;
 
@@ -24,6 +23,7 @@ final class MassMatrix {
   private final BlockMatrix all;
   private final double[] ofPieces;
   private final double[] onNodes;
+  private final List<LoadMass> loads = new ArrayList<>();
   private final double total;
 
   MassMatrix(FrameStiffness stiffness, DividedFrame divided, Frame whole, Masses masses) {
@@ -32,11 +32,15 @@ final class MassMatrix {
     onNodes = new double[stiffness.frame().nodes().size()];
     for (Masses.Part part : masses.parts()) {
       for (NodalLoad load : part.loads().nodalLoads()) {
-        onNodes[whole.indexOf(load.node())] += weight(-load.force().z(), part.share());
+        LoadMass.OnNode mass = LoadMass.OnNode.of(part, load);
+        if (mass.mass() > 0) {
+          loads.add(mass);
+          onNodes[whole.indexOf(load.node())] += mass.mass();
+        }
       }
       for (SegmentLoad load : part.loads().segmentLoads()) {
         if (load.axes() == LoadAxes.GLOBAL) {
-          add(load, divided, -load.direction().z(), part.share());
+          add(part, load, divided);
         }
       }
     }
@@ -46,8 +50,7 @@ final class MassMatrix {
     for (int s = 0; s < ofPieces.length; s++) {
       if (ofPieces[s] > 0) {
         sum += ofPieces[s];
-        Arrays.fill(own, 0);
-        PieceMass.add(stiffness.bar(s), ofPieces[s], polar(stiffness.bar(s)), own);
+        mass(s).matrix(own);
         matrix.addPair(
             BlockMatrix.pair(
                 stiffness.structure(), stiffness.firstNode(s), stiffness.secondNode(s)),
@@ -79,50 +82,38 @@ final class MassMatrix {
     }
   }
 
-  private static double weight(double downward, double share) {
-    return Math.max(0, downward) * share / Masses.GRAVITY;
+  private SegmentMass mass(int piece) {
+    return new SegmentMass(stiffness.bar(piece).model(), ofPieces[piece]);
   }
 
-  /** The member's own inertia about its axis; what lies on it is taken to have none. */
-  private static double polar(BeamColumnModel bar) {
-    Segment segment = bar.model().segment();
-    SectionProperties section = segment.member().section().properties();
-    return segment.member().alloy().density()
-        * (section.secondMomentY() + section.secondMomentZ())
-        * bar.model().length();
-  }
-
-  /** Spreads a load over the pieces: forces go to the nearest nodes by the lever rule. */
-  private void add(SegmentLoad load, DividedFrame divided, double down, double share) {
+  private void add(Masses.Part part, SegmentLoad load, DividedFrame divided) {
     Segment first = divided.firstPiece(load.segment());
-    double piece = first.length();
+    double length = first.length();
     for (int i = 0; i < divided.pieces(); i++) {
-      int s = first.index() + i;
-      double from = i * piece;
-      double to = from + piece;
-      if (load instanceof SegmentLoad.Point point) {
-        boolean last = i + 1 == divided.pieces();
-        if (point.at() >= from && (point.at() < to || last)) {
-          double mass = weight(down * point.force(), share);
-          double far = Math.min(1, (point.at() - from) / piece);
-          onNodes[stiffness.firstNode(s)] += mass * (1 - far);
-          onNodes[stiffness.secondNode(s)] += mass * far;
-          return;
+      Segment piece = divided.frame().segments().get(first.index() + i);
+      double from = i * length;
+      double to = from + length;
+      if (load instanceof SegmentLoad.Distributed spread) {
+        LoadMass.Spread mass = LoadMass.Spread.of(part, spread, piece, from, to);
+        if (mass.mass() > 0) {
+          loads.add(mass);
+          ofPieces[piece.index()] += mass.mass();
         }
-      } else if (load instanceof SegmentLoad.Distributed spread) {
-        double a = Math.max(from, spread.from());
-        double b = Math.min(to, spread.to());
-        if (b > a) {
-          double mean = 0.5 * (intensity(spread, a) + intensity(spread, b));
-          ofPieces[s] += weight(down * mean * (b - a), share);
+      } else if (load instanceof SegmentLoad.Point point && stands(point, from, to, i, divided)) {
+        LoadMass.Point mass = LoadMass.Point.of(part, point, piece, from, to);
+        if (mass.first() + mass.second() > 0) {
+          loads.add(mass);
+          onNodes[stiffness.firstNode(piece.index())] += mass.first();
+          onNodes[stiffness.secondNode(piece.index())] += mass.second();
         }
       }
     }
   }
 
-  private static double intensity(SegmentLoad.Distributed load, double at) {
-    double along = (at - load.from()) / (load.to() - load.from());
-    return load.intensityFrom() + along * (load.intensityTo() - load.intensityFrom());
+  /** On the first piece that holds it; at the far end of the segment, on the last. */
+  private static boolean stands(
+      SegmentLoad.Point load, double from, double to, int piece, DividedFrame divided) {
+    return load.at() >= from && (load.at() < to || piece + 1 == divided.pieces());
   }
 
   /** Held freedoms have no mass in it. */
@@ -130,44 +121,54 @@ final class MassMatrix {
     return matrix;
   }
 
+  /** What the masses come from. */
+  List<LoadMass> loads() {
+    return loads;
+  }
+
   /** kg. */
   double total() {
     return total;
   }
 
-  /** Effective modal masses along X, Y, Z per whole mass. */
-  double[] effectiveShares(double[] shape) {
+  /**
+   * What {@link ModeFigures} takes of a mode.
+   *
+   * @param lambda its eigenvalue, N/(mm·kg)
+   * @param shape six per node, not modified
+   */
+  double[] figures(double lambda, double[] shape) {
     double[] image = new double[shape.length];
     all.multiply(shape, image);
-    double own = 0;
+    double swing = 0;
+    double[] moved = new double[3];
     for (int i = 0; i < shape.length; i++) {
-      own += shape[i] * image[i];
-    }
-    double[] shares = new double[3];
-    for (int axis = 0; axis < 3; axis++) {
-      double moved = 0;
-      for (int n = 0; n < onNodes.length; n++) {
-        moved += image[SIX * n + axis];
+      swing += shape[i] * image[i];
+      if (i % SIX < 3) {
+        moved[i % SIX] += image[i];
       }
-      shares[axis] = moved * moved / (own * total);
     }
-    return shares;
-  }
-
-  /** Kinetic energy of floor members moving up and down, per that of everything. */
-  double floorShare(double[] shape) {
     double floors = 0;
     double everything = 0;
+    double[] ends = new double[SegmentModel.ENDS];
     for (int s = 0; s < ofPieces.length; s++) {
-      boolean floor = stiffness.frame().segments().get(s).member().role() == MemberRole.FLOOR;
-      for (int node : new int[] {stiffness.firstNode(s), stiffness.secondNode(s)}) {
-        double up = shape[SIX * node + 2] * shape[SIX * node + 2];
-        double level =
-            shape[SIX * node] * shape[SIX * node] + shape[SIX * node + 1] * shape[SIX * node + 1];
-        everything += ofPieces[s] * (up + level);
-        floors += floor ? ofPieces[s] * up : 0;
+      if (ofPieces[s] > 0) {
+        stiffness.gather(shape, s, ends);
+        double[] part = mass(s).swing(ends);
+        floors += part[0];
+        everything += part[1];
       }
     }
-    return everything > 0 ? floors / everything : 0;
+    return ModeFigures.of(
+        lambda,
+        // The solver gives an eigenvector: its quotient is λ.
+        lambda * swing,
+        lambda * swing,
+        lambda * moved[0],
+        lambda * moved[1],
+        lambda * moved[2],
+        total,
+        floors,
+        everything);
   }
 }

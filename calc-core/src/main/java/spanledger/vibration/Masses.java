@@ -11,9 +11,6 @@ import spanledger.action.LoadCase;
  */
 public record Masses(List<Part> parts) {
 
-  /** Standard acceleration of free fall, N/kg; exact by definition. */
-  static final double GRAVITY = 9.80665;
-
   public Masses {
     parts = List.copyOf(parts);
   }

@@ -27,11 +27,14 @@ public final class Vibration {
 
   private final List<VibrationMode> modes;
   private final double proofBelow;
-  private final double mass;
+  private final DividedFrame divided;
+  private final MassMatrix mass;
 
-  private Vibration(List<VibrationMode> modes, double proofBelow, double mass) {
+  private Vibration(
+      List<VibrationMode> modes, double proofBelow, DividedFrame divided, MassMatrix mass) {
     this.modes = List.copyOf(modes);
     this.proofBelow = proofBelow;
+    this.divided = divided;
     this.mass = mass;
   }
 
@@ -54,23 +57,9 @@ public final class Vibration {
     ModeNaming naming = new ModeNaming(stiffness);
     List<VibrationMode> modes = new ArrayList<>();
     for (int i = 0; i < found.values().length; i++) {
-      double[] shape = found.vectors()[i];
-      double[] shares = mass.effectiveShares(shape);
-      modes.add(
-          new VibrationMode(
-              frequency(found.values()[i]),
-              naming.named(shape),
-              shares[0],
-              shares[1],
-              shares[2],
-              mass.floorShare(shape)));
+      modes.add(VibrationMode.of(found.values()[i], naming.named(found.vectors()[i]), mass));
     }
-    return new Vibration(modes, frequency(found.provedBelow()), mass.total());
-  }
-
-  /** N/mm per kg is 1000/s². */
-  private static double frequency(double eigenvalue) {
-    return Math.sqrt(Math.max(0, 1000 * eigenvalue)) / (2 * Math.PI);
+    return new Vibration(modes, ModeFigures.frequency(found.provedBelow()), divided, mass);
   }
 
   /** The modes, lowest first. */
@@ -85,7 +74,17 @@ public final class Vibration {
 
   /** The mass that vibrates, kg. */
   public double mass() {
-    return mass;
+    return mass.total();
+  }
+
+  /** The frame by whose nodes the modes are given. */
+  public DividedFrame divided() {
+    return divided;
+  }
+
+  /** What the masses come from, each greater than 0. */
+  public List<LoadMass> loads() {
+    return List.copyOf(mass.loads());
   }
 
   /** The lowest mode in which floors move up and down, if it is among those found. */

@@ -12,6 +12,7 @@ import spanledger.frame.Freedom;
 import spanledger.frame.Node;
 import spanledger.frame.Segment;
 import spanledger.procedure.CompiledProcedure;
+import spanledger.workbook.layout.CellRange;
 import spanledger.workbook.layout.InputCell;
 import spanledger.workbook.layout.LedgerSheet;
 import spanledger.workbook.layout.LedgerWorkbook;
@@ -25,6 +26,11 @@ import spanledger.workbook.layout.ProcedureTable;
 final class EndForceSheets implements SegmentForces {
 
   private static final Set<String> OF_STIFFNESS = Set.of("E", "I_y", "I_z");
+
+  /** Deformations, each with the force that does work on it. */
+  private static final List<String> WORKING =
+      List.of(
+          "e", "F_x2", "φ", "M_x2", "θ_y1", "M_y1", "θ_y2", "M_y2", "θ_z1", "M_z1", "θ_z2", "M_z2");
 
   private final Frame frame;
   private final SolvedGroup group;
@@ -43,7 +49,7 @@ final class EndForceSheets implements SegmentForces {
   private EndForceSheets(
       Places places,
       SolvedGroup group,
-      SegmentSheets segments,
+      SegmentNumbers segments,
       SolvedLoads loads,
       MovementSheet movements) {
     this.frame = segments.frame();
@@ -84,7 +90,7 @@ final class EndForceSheets implements SegmentForces {
   static EndForceSheets write(
       LedgerWorkbook workbook,
       SolvedGroup group,
-      SegmentSheets segments,
+      SegmentNumbers segments,
       SolvedLoads loads,
       MovementSheet movements) {
     Places places =
@@ -100,7 +106,7 @@ final class EndForceSheets implements SegmentForces {
   static EndForceSheets write(
       LedgerSheet sheet,
       SolvedGroup group,
-      SegmentSheets segments,
+      SegmentNumbers segments,
       SolvedLoads loads,
       MovementSheet movements) {
     return new EndForceSheets(
@@ -137,7 +143,11 @@ final class EndForceSheets implements SegmentForces {
   }
 
   private static InputCell deformationInput(
-      Solved one, Segment segment, String symbol, SegmentSheets segments, MovementSheet movements) {
+      Solved one,
+      Segment segment,
+      String symbol,
+      SegmentNumbers segments,
+      MovementSheet movements) {
     for (Freedom freedom : Freedom.values()) {
       String movement = MovementSheet.SYMBOLS[freedom.ordinal()];
       if (symbol.equals(movement + "1")) {
@@ -151,7 +161,7 @@ final class EndForceSheets implements SegmentForces {
   }
 
   private InputCell endForceInput(
-      Solved one, Segment segment, String symbol, SegmentSheets segments, SolvedLoads loads) {
+      Solved one, Segment segment, String symbol, SegmentNumbers segments, SolvedLoads loads) {
     if (LoadSumSheet.SYMBOLS.contains(symbol)) {
       return InputCell.inline(loads.sum(one, segment, symbol));
     } else if (symbol.equals("L")) {
@@ -189,5 +199,39 @@ final class EndForceSheets implements SegmentForces {
 
   ProcedureCells endForceTable() {
     return endForces;
+  }
+
+  /** The work of the forces of unloaded segments on their deformations, N·mm. */
+  Sums strainWork(Solved one, String sheet) {
+    Sums sum = new Sums(sheet);
+    for (int i = 0; i < WORKING.size(); i += 2) {
+      double total = 0;
+      for (Segment segment : frame.segments()) {
+        int row = row(one, segment);
+        total += deformations.value(row, WORKING.get(i)) * endForces.value(row, WORKING.get(i + 1));
+      }
+      sum.plusProducts(
+          column(deformations, one, WORKING.get(i)),
+          column(endForces, one, WORKING.get(i + 1)),
+          total);
+    }
+    return sum;
+  }
+
+  /** The cells of a solution in a table. */
+  private CellRange column(ProcedureCells cells, Solved one, String symbol) {
+    int first = one.index() * frame.segments().size();
+    int last = first + frame.segments().size() - 1;
+    return cells.number(first, symbol).at().to(cells.number(last, symbol).at());
+  }
+
+  /** A deformation. */
+  NumberAt deformation(Solved one, Segment segment, String symbol) {
+    return deformations.number(row(one, segment), symbol);
+  }
+
+  /** The tables in the order of the calculation. */
+  List<ProcedureCells> tables() {
+    return List.of(deformations, endForces, nodeForces);
   }
 }

@@ -1,9 +1,12 @@
 package spanledger.workbook.content;
 
+import static java.util.stream.Collectors.toSet;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import spanledger.analysis.FrameAnalysis;
 import spanledger.behaviour.Behaviour;
 import spanledger.behaviour.CombinationBehaviour;
@@ -36,7 +39,12 @@ public final class JobSheets {
     jointGroups.cuts().forEach(cut -> more.add(cut.instance()));
     nearest.ifPresent(n -> more.add(n.instance()));
     KeptCases kept =
-        KeptCases.of(assessment.actions(), findings, more, new FrameAnalysis(job.frame()));
+        KeptCases.of(
+            assessment.actions(),
+            findings,
+            more,
+            swinging(behaviour),
+            new FrameAnalysis(job.frame()));
     BasisSheet.write(workbook, job);
     FigureSheet figures = FigureSheet.write(workbook, job);
     NodeSheet nodes = NodeSheet.write(workbook, job);
@@ -109,7 +117,13 @@ public final class JobSheets {
                         nodes,
                         SupportRule.LINEAR));
     VibrationSheet vibration =
-        VibrationSheet.write(workbook, job, behaviour.vibration(), assessment.verdicts(), figures);
+        VibrationSheet.write(
+            workbook,
+            job,
+            behaviour.vibration(),
+            assessment.verdicts(),
+            new VibrationProof.Ground(
+                kept, nodes, segments, sections, loads, sums, onNodes, figures));
     WholeStructureSheet whole =
         WholeStructureSheet.write(workbook, job, assessment.whole(), nodes, sections, figures);
     SupportSheet.write(workbook, findings.reactions(), combinations, balance, states);
@@ -148,9 +162,18 @@ public final class JobSheets {
     mode.map(ModeSheet::bars)
         .or(() -> states.map(StateSheets::bars))
         .ifPresent(bars -> bars.tables().forEach(t -> used.add(t.procedure().procedure())));
+    vibration.proof().ifPresent(p -> p.tables().forEach(t -> used.add(t.procedure().procedure())));
     whole.tables().forEach(t -> used.add(t.procedure().procedure()));
     SourceSheet.write(workbook, job, used);
     workbook.moveBehind(SheetNames.SUMMARY, SheetNames.BASIS);
+  }
+
+  /** The cases whose loads are masses. */
+  private static Set<String> swinging(Behaviour behaviour) {
+    return behaviour
+        .vibration()
+        .map(v -> v.loads().stream().map(l -> l.part().loads().name()).collect(toSet()))
+        .orElse(Set.of());
   }
 
   private static void addNew(List<Cut> cuts, Cut cut) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spanledger.action.Actions;
 import spanledger.action.CategorisedCase;
 import spanledger.action.Combination;
@@ -72,9 +73,14 @@ final class KeptCases {
    * Gathers and solves the cases of all governing combinations.
    *
    * @param more combinations beside those of the findings
+   * @param masses names of cases that are needed for what weighs in them
    */
   static KeptCases of(
-      Actions actions, Findings findings, List<Instance> more, FrameAnalysis analysis) {
+      Actions actions,
+      Findings findings,
+      List<Instance> more,
+      Set<String> masses,
+      FrameAnalysis analysis) {
     KeptCases kept = new KeptCases();
     kept.collect(findings);
     more.forEach(kept::add);
@@ -82,7 +88,7 @@ final class KeptCases {
     List<String> words = new ArrayList<>();
     List<String> keys = new ArrayList<>();
     for (CategorisedCase fixed : actions.cases()) {
-      if (kept.uses(fixed.loads())) {
+      if (kept.uses(fixed.loads()) || masses.contains(fixed.loads().name())) {
         loads.add(fixed.loads());
         words.add(fixed.words());
         keys.add(fixed.loads().name());
@@ -148,6 +154,11 @@ final class KeptCases {
   /** All cases in order. */
   List<Kept> cases() {
     return cases;
+  }
+
+  /** A fixed case by its name. */
+  Kept caseNamed(String name) {
+    return required(name);
   }
 
   /** All governing combinations in order. */

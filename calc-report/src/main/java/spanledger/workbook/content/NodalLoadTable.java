@@ -78,7 +78,7 @@ final class NodalLoadTable {
       if (of.isEmpty()) {
         continue;
       }
-      KeptCases.Kept base = caseNamed(kept, of.get().name());
+      KeptCases.Kept base = kept.caseNamed(of.get().name());
       Map<String, Integer> seen = new HashMap<>();
       for (NodalLoad load : one.loads().nodalLoads()) {
         int which = seen.merge(load.node().name(), 1, Integer::sum) - 1;
@@ -109,13 +109,6 @@ final class NodalLoadTable {
       }
     }
     return vertical.get(which);
-  }
-
-  private static KeptCases.Kept caseNamed(KeptCases kept, String name) {
-    return kept.cases().stream()
-        .filter(k -> k.name().equals(name))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("Case " + name + " is not kept."));
   }
 
   private void add(
@@ -173,5 +166,18 @@ final class NodalLoadTable {
       }
     }
     return found;
+  }
+
+  /** The force along Z of a load of the job, which must not be 0. */
+  NumberAt vertical(KeptCases.Kept one, NodalLoad load) {
+    int before = 0;
+    for (NodalLoad other : one.loads().nodalLoads()) {
+      if (other == load) {
+        break;
+      }
+      boolean counts = other.node().name().equals(load.node().name()) && other.force().z() != 0;
+      before += counts ? 1 : 0;
+    }
+    return on(one, load.node(), Freedom.SHIFT_Z).get(before);
   }
 }

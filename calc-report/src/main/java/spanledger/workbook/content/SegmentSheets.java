@@ -20,7 +20,7 @@ import spanledger.workbook.layout.ProcedureCells;
 import spanledger.workbook.layout.ProcedureTable;
 
 /** Length, axes and stiffness of every segment. */
-final class SegmentSheets {
+final class SegmentSheets implements SegmentNumbers {
 
   private static final Source JOB = Source.declared("job file");
 
@@ -135,17 +135,18 @@ final class SegmentSheets {
     inputs.add(InputCell.literal(hold instanceof Restraint.Spring s ? s.stiffness() : 0, JOB));
   }
 
-  /** A number of a segment's geometry. */
-  NumberAt geometry(Segment segment, String symbol) {
+  @Override
+  public NumberAt geometry(Segment segment, String symbol) {
     return geometry.number(segment.index(), symbol);
   }
 
-  /** A number of a segment's stiffness, its properties included. */
-  NumberAt stiffness(Segment segment, String symbol) {
+  @Override
+  public NumberAt stiffness(Segment segment, String symbol) {
     return stiffness.number(segment.index(), symbol);
   }
 
-  Frame frame() {
+  @Override
+  public Frame frame() {
     return frame;
   }
 

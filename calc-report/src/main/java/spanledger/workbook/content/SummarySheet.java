@@ -53,7 +53,7 @@ final class SummarySheet {
     LedgerSheet sheet = workbook.sheet(SheetNames.SUMMARY);
     sheet.title("Summary", "Every check with its live result. What is not checked stands first.");
     writeOpen(sheet, assessment);
-    writeProof(sheet, balance, mode, states);
+    writeProof(sheet, balance, mode, states, vibration.proof());
     UncutChecks uncut = new UncutChecks(sheet);
     for (CheckGroup group : CheckGroup.values()) {
       writeGroup(sheet, group, assessment, shown, strength, byCode, joints, deflection);
@@ -100,7 +100,8 @@ final class SummarySheet {
       LedgerSheet sheet,
       BalanceSheet balance,
       Optional<ModeSheet> mode,
-      Optional<StateSheets> states) {
+      Optional<StateSheets> states,
+      Optional<VibrationProof> vibration) {
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (int row = 0; row < PROOFS.size(); row++) {
       rows.add(
@@ -135,6 +136,18 @@ final class SummarySheet {
                     LedgerCell.linked(s.leftOver(row)),
                     new LedgerCell.LiveText(
                         s.verdict(row).from(sheet.name()), Outcome.BALANCED.words())));
+          }
+        });
+    vibration.ifPresent(
+        v -> {
+          for (int row = 0; row < PROOFS.size(); row++) {
+            rows.add(
+                List.of(
+                    LedgerCell.text(PROOFS.get(row)),
+                    LedgerCell.text("modes of vibration"),
+                    LedgerCell.linked(v.leftOver(row)),
+                    new LedgerCell.LiveText(
+                        v.verdict(row).from(sheet.name()), Outcome.BALANCED.words())));
           }
         });
     sheet.add(

@@ -2,6 +2,7 @@ package spanledger.workbook.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import spanledger.workbook.layout.CellRange;
 import spanledger.workbook.layout.InputCell;
 import spanledger.workbook.layout.LedgerCell;
 import spanledger.workbook.layout.NumberAt;
@@ -24,6 +25,43 @@ final class Sums {
   Sums plus(NumberAt cell) {
     terms.add((terms.isEmpty() ? "" : "+") + cell.from(sheet));
     value += cell.value();
+    return this;
+  }
+
+  /** Adds another sum on the same sheet. */
+  Sums plusAll(Sums other) {
+    if (!other.isEmpty()) {
+      terms.add((terms.isEmpty() ? "" : "+") + other.formula());
+      value += other.value;
+    }
+    return this;
+  }
+
+  /**
+   * Adds all cells of a range.
+   *
+   * @param total what they come to
+   */
+  Sums plusSum(CellRange cells, double total) {
+    terms.add((terms.isEmpty() ? "" : "+") + "SUM(" + cells.from(sheet) + ")");
+    value += total;
+    return this;
+  }
+
+  /**
+   * Adds the products of the cells of two ranges, side by side.
+   *
+   * @param total what they come to
+   */
+  Sums plusProducts(CellRange first, CellRange second, double total) {
+    terms.add(
+        (terms.isEmpty() ? "" : "+")
+            + "SUMPRODUCT("
+            + first.from(sheet)
+            + ","
+            + second.from(sheet)
+            + ")");
+    value += total;
     return this;
   }
 

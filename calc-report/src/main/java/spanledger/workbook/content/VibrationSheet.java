@@ -1,10 +1,12 @@
 package spanledger.workbook.content;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spanledger.action.RuleSet;
 import spanledger.job.Job;
 import spanledger.quantity.Dimension;
@@ -27,10 +29,8 @@ final class VibrationSheet {
   private static final String FREQUENCY = "f";
   private static final String USED = "utilisation";
 
-  /** What is less of a whole is only the rounding of the solver. */
-  private static final double LEAST_SHARE = 1e-9;
-
   private final Map<String, NumberAt> used = new HashMap<>();
+  private Optional<VibrationProof> proof = Optional.empty();
 
   private VibrationSheet() {}
 
@@ -39,7 +39,7 @@ final class VibrationSheet {
       Job job,
       Optional<Vibration> vibration,
       List<Verdict> verdicts,
-      FigureSheet figures) {
+      VibrationProof.Ground ground) {
     VibrationSheet written = new VibrationSheet();
     if (vibration.isEmpty()) {
       return written;
@@ -51,49 +51,62 @@ final class VibrationSheet {
         "Natural frequencies with the permanent loads and a share of the floor loads as mass; feet"
             + " and ties bear, play is taken up, axial forces do not soften.");
     sheet.note(
-        "Frequencies are solver values: no formula in this workbook proves them. That no mode is"
-            + " missed below the last line is the solver's count of eigenvalues"
-            + " (docs/theory/second-order.md).");
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    for (VibrationMode mode : found.modes()) {
-      rows.add(
-          List.of(
-              LedgerCell.text((rows.size() + 1) + ": " + mode.shape().words()),
-              LedgerCell.solved(mode.frequency()),
-              share(mode.shareX()),
-              share(mode.shareY()),
-              share(mode.shareZ()),
-              share(mode.floorShare())));
+        "Eigenvalues and shapes are solver values. Vibration balance proves that they are a natural"
+            + " vibration: at every node stiffness and inertia balance. That no mode is missed"
+            + " below the last is the solver's count of eigenvalues (docs/theory/second-order.md),"
+            + " not a formula here, as is which mode is the lowest of its kind.");
+    List<VibrationMode> judged =
+        Stream.of(found.firstOfFloors(), found.firstSideways())
+            .flatMap(Optional::stream)
+            .distinct()
+            .sorted(Comparator.comparingInt(found.modes()::indexOf))
+            .toList();
+    if (!judged.isEmpty()) {
+      written.proof = Optional.of(new VibrationProof(workbook, sheet, found, judged, ground));
     }
-    rows.add(
-        List.of(
-            LedgerCell.text("no mode below this frequency but those above"),
-            LedgerCell.solved(found.provedBelow()),
-            LedgerCell.blank(),
-            LedgerCell.blank(),
-            LedgerCell.blank(),
-            LedgerCell.blank()));
-    DataCells modes = sheet.add(new DataTable("Modes", columns(), rows));
-    written.writeChecks(sheet, job, found, verdicts, figures, modes);
+    NumberAt none = writeModes(sheet, found);
+    written.writeChecks(sheet, job, found, verdicts, ground.figures(), none);
     return written;
   }
 
-  private static List<Column> columns() {
-    String shares = "share of the mass that moves along ";
-    return List.of(
-        Column.text("mode: how it moves", 70),
-        Column.number(FREQUENCY, "frequency, found by search", Dimension.FREQUENCY).withUnit("Hz"),
-        Column.number("m_X", shares + "X, found by search", Dimension.NONE),
-        Column.number("m_Y", shares + "Y, found by search", Dimension.NONE),
-        Column.number("m_Z", shares + "Z, found by search", Dimension.NONE),
-        Column.number(
-            "e_floor",
-            "share of the energy of floors up and down, found by search",
-            Dimension.NONE));
-  }
-
-  private static LedgerCell share(double share) {
-    return LedgerCell.solved(Math.abs(share) < LEAST_SHARE ? 0 : share);
+  /** The modes in words, and the frequency below which there are no others. */
+  private static NumberAt writeModes(LedgerSheet sheet, Vibration found) {
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    for (VibrationMode mode : found.modes()) {
+      String kind =
+          mode.floorShare() >= Vibration.FLOOR_MODE
+              ? "of the floors"
+              : Math.max(mode.shareX(), mode.shareY()) >= Vibration.SWAY_MODE
+                  ? "of the whole platform"
+                  : "neither";
+      rows.add(
+          List.of(
+              LedgerCell.text("mode " + (rows.size() + 1)),
+              LedgerCell.text(mode.shape().words()),
+              LedgerCell.text(kind),
+              LedgerCell.blank()));
+    }
+    rows.add(
+        List.of(
+            LedgerCell.text("no others below"),
+            LedgerCell.text("the solver's count of eigenvalues"),
+            LedgerCell.blank(),
+            LedgerCell.solved(found.provedBelow())));
+    return sheet
+        .add(
+            new DataTable(
+                "Modes found, lowest first",
+                List.of(
+                    Column.text("mode", 34),
+                    Column.text("how it moves", 70),
+                    Column.text("counts as", 22),
+                    Column.number(
+                            FREQUENCY,
+                            "found by search, not proved by formula",
+                            Dimension.FREQUENCY)
+                        .withUnit("Hz")),
+                rows))
+        .number(rows.size() - 1, FREQUENCY);
   }
 
   private void writeChecks(
@@ -102,14 +115,17 @@ final class VibrationSheet {
       Vibration found,
       List<Verdict> verdicts,
       FigureSheet figures,
-      DataCells modes) {
+      NumberAt none) {
     List<List<LedgerCell>> rows = new ArrayList<>();
     List<String> checks = new ArrayList<>();
     for (Verdict verdict : verdicts) {
       boolean judged = verdict.status() == Status.PASSED || verdict.status() == Status.FAILED;
       if (verdict.group() == CheckGroup.VIBRATION && judged) {
-        NumberAt frequency = modes.number(row(found, verdict.capacity()), FREQUENCY);
         boolean upright = verdict.check().contains("up and down");
+        NumberAt frequency =
+            (upright ? found.firstOfFloors() : found.firstSideways())
+                .map(mode -> proof.orElseThrow().frequency(mode))
+                .orElse(none);
         NumberAt limit =
             figures.number(upright ? RuleSet.VERTICAL_FREQUENCY : RuleSet.LATERAL_FREQUENCY);
         checks.add(verdict.check());
@@ -141,18 +157,13 @@ final class VibrationSheet {
     }
   }
 
-  /** The row of the mode with a frequency; the last one if no mode has it. */
-  private static int row(Vibration found, double frequency) {
-    for (int i = 0; i < found.modes().size(); i++) {
-      if (found.modes().get(i).frequency() == frequency) {
-        return i;
-      }
-    }
-    return found.modes().size();
-  }
-
   /** How much of a limit a check uses; empty if it is not judged. */
   Optional<NumberAt> used(String check) {
     return Optional.ofNullable(used.get(check));
+  }
+
+  /** The proof of the frequencies; empty if none is judged. */
+  Optional<VibrationProof> proof() {
+    return proof;
   }
 }

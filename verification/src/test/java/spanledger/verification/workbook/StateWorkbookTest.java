@@ -9,10 +9,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spanledger.verification.behaviour.StateJob;
+import spanledger.verification.calc.CachedValues;
+import spanledger.verification.calc.CalcEngine;
 
 /**
  * A beam under axial force whose foot lifts, and a braced mast on it, askew so that no force is
@@ -101,5 +104,47 @@ class StateWorkbookTest {
     }
     assertThat(compared).isGreaterThan(15);
     assertThat(book.names()).contains("State cuts", "State cut loads");
+  }
+
+  /**
+   * A ten-thousandth more, and a node of the shape moved by a thousandth: both lie far within what
+   * a frequency is asked for, and both leave nodes out of balance.
+   */
+  @Test
+  void aChangedEigenvalueOrShapeLeavesTheVibrationOutOfBalance() throws IOException {
+    CalcEngine engine = CalcEngine.required();
+    assertThat(words(book, "Vibration balance")).contains("balanced");
+    BookCell eigenvalue = firstConstant("Vibration", 2);
+    BookCell shift = firstConstant("Vibration movements", 4);
+    Path stripped = folder.resolve("stripped-vibration.xlsx");
+    CachedValues.strip(checked.folder().resolve("workbook.xlsx"), stripped);
+
+    Book slower =
+        tampered(engine, stripped, "Vibration", eigenvalue, eigenvalue.number() * (1 + 1e-4));
+    Book bent = tampered(engine, stripped, "Vibration movements", shift, shift.number() + 1e-3);
+
+    for (Book other : List.of(slower, bent)) {
+      assertThat(words(other, "Vibration balance")).contains("NOT BALANCED");
+      assertThat(words(other, SUMMARY)).contains("NOT BALANCED");
+    }
+  }
+
+  private static BookCell firstConstant(String sheet, int column) {
+    return book.sheet(sheet).stream()
+        .filter(c -> c.column() == column && c.isConstant() && c.number() != 0)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Book tampered(
+      CalcEngine engine, Path stripped, String sheet, BookCell cell, double number)
+      throws IOException {
+    Path changed = folder.resolve("tampered.xlsx");
+    Tampering.change(stripped, changed, sheet, Map.of(cell.reference(), number));
+    return Book.read(engine.recalculate(changed));
+  }
+
+  private static List<String> words(Book of, String sheet) {
+    return of.sheet(sheet).stream().map(BookCell::text).toList();
   }
 }
