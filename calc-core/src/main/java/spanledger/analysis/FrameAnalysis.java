@@ -70,7 +70,7 @@ public final class FrameAnalysis {
     Optional<Factorisation> solved = Factorisation.of(upper);
     leastPivotRatio = solved.isEmpty() ? 0 : leastPivotRatio(solved.get(), stiffness);
     if (solved.isEmpty() || leastPivotRatio < LEAST_PIVOT_RATIO) {
-      throw new MechanismSearch(frame, equations, stiffness).find(upper);
+      throw new MechanismSearch(frame, equations, stiffness, models).find(upper);
     }
     factor = solved.get();
   }

@@ -1,5 +1,6 @@
 package spanledger.analysis;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.ejml.data.DMatrixSparseCSC;
@@ -27,11 +28,14 @@ final class MechanismSearch {
   private final Frame frame;
   private final Equations equations;
   private final NodeStiffness stiffness;
+  private final List<SegmentModel> models;
 
-  MechanismSearch(Frame frame, Equations equations, NodeStiffness stiffness) {
+  MechanismSearch(
+      Frame frame, Equations equations, NodeStiffness stiffness, List<SegmentModel> models) {
     this.frame = frame;
     this.equations = equations;
     this.stiffness = stiffness;
+    this.models = models;
   }
 
   /** Names the softest movement. */
@@ -89,7 +93,12 @@ final class MechanismSearch {
     }
     Node node = frame.nodes().get(chosen / 6);
     Freedom freedom = Freedom.values()[chosen % 6];
-    return new MechanismException(node, freedom, message(node, freedom));
+    double[] ofFrame = new double[6 * frame.nodes().size()];
+    for (int e = 0; e < movement.length; e++) {
+      ofFrame[equations.freedom(e)] = movement[e];
+    }
+    return new MechanismException(
+        node, freedom, message(node, freedom) + FreeJoints.of(models, frame, ofFrame).words());
   }
 
   private double size(int equation, double movement) {

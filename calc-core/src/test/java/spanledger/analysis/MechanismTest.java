@@ -62,7 +62,9 @@ class MechanismTest {
     assertThat(found.freedom()).isEqualTo(Freedom.SHIFT_X);
     assertThat(found)
         .hasMessage(
-            "Node B can move along X: hold it with a support or a brace, or make a joint rigid.");
+            "Node B can move along X: hold it with a support or a brace, or make a joint rigid."
+                + " Free to turn as it does so: the start of BC about its y axis, the end of BC about"
+                + " its y axis.");
   }
 
   @Test

@@ -74,18 +74,28 @@ final class SchemaFindings {
     meant.ifPresent(absent::remove);
     Set<String> free = new TreeSet<>(known);
     free.removeAll(present);
+    Set<String> used = new TreeSet<>(known);
+    used.retainAll(present);
     String remedy =
         meant
             .or(() -> NearMiss.of(key, free))
             .map(near -> "did you mean " + Quoted.text(near) + "?")
+            .or(
+                () ->
+                    NearMiss.of(key, used)
+                        .map(near -> "remove it: " + Quoted.text(near) + " is here already"))
             .orElse("remove it");
     log.error(
         object.pointer().child(key),
         keyPlace(object, key),
-        new Finding(
-            "the unknown key " + Quoted.text(key),
-            free.isEmpty() ? "no further key" : "one of " + String.join(", ", free),
-            remedy));
+        new Finding("the unknown key " + Quoted.text(key), expectedKeys(free, used), remedy));
+  }
+
+  private static String expectedKeys(Set<String> free, Set<String> used) {
+    String besides = used.isEmpty() ? "" : " besides " + String.join(", ", used);
+    return free.isEmpty()
+        ? "no further key" + besides
+        : "one of " + String.join(", ", free) + (used.isEmpty() ? "" : "," + besides);
   }
 
   private void reportMissingKey(Error error, Located value) {

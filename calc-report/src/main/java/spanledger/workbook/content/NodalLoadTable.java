@@ -172,7 +172,7 @@ final class NodalLoadTable {
   NumberAt vertical(KeptCases.Kept one, NodalLoad load) {
     int before = 0;
     for (NodalLoad other : one.loads().nodalLoads()) {
-      if (other == load) {
+      if (other.equals(load)) {
         break;
       }
       boolean counts = other.node().name().equals(load.node().name()) && other.force().z() != 0;
