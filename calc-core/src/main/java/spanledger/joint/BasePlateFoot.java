@@ -2,17 +2,21 @@ package spanledger.joint;
 
 import java.util.List;
 import java.util.Optional;
+import spanledger.frame.Vector;
 import spanledger.provenance.Source;
 
 /**
  * A foot that stands on the ground with a base plate, with or without anchors.
  *
  * @param name its name in the job
- * @param lengthX of the plate along global X, mm
- * @param lengthY along global Y, mm
+ * @param lengthX of the plate along its first side, X if it is not turned, mm
+ * @param lengthY along its second side, mm
  * @param allowablePressure on the ground, at the level of the strength combinations, MPa
  * @param friction between plate and ground, if the foot may count on it
- * @param anchors places of the anchors from the node, along X and Y; empty if there are none
+ * @param anchors places of the anchors from the middle of the plate along its sides; empty if there
+ *     are none
+ * @param offset the middle of its underside from the node, along its first side, its second side
+ *     and square to it, upwards, mm
  * @param source where the description comes from
  */
 public record BasePlateFoot(
@@ -22,8 +26,9 @@ public record BasePlateFoot(
     double allowablePressure,
     Optional<FaceFriction> friction,
     List<FacePlace> anchors,
+    Vector offset,
     Source source)
-    implements JointType {
+    implements FootType {
 
   /**
    * @throws IllegalArgumentException if a size is not above zero

@@ -25,7 +25,7 @@ public record ClampFoot(
     Tightening tightening,
     FaceFriction friction,
     Source source)
-    implements JointType {
+    implements FootType {
 
   /**
    * @throws IllegalArgumentException if there is no bolt or no face

@@ -3,7 +3,7 @@ package spanledger.joint;
 import spanledger.provenance.Source;
 
 /** A kind of joint or foot, described by its parts. */
-public sealed interface JointType permits BracketJoint, BasePlateFoot, ClampFoot {
+public sealed interface JointType permits BracketJoint, FootType {
 
   /** Its name in the job. */
   String name();

@@ -35,9 +35,7 @@ record CheckPlace(
       boolean loaded =
           feed instanceof Feed.Result result
               ? hangsOnLoads(result.from())
-              : feed instanceof Feed.Given given
-                  && (given.source().equals(JointFeeds.AT_END)
-                      || given.source().equals(JointFeeds.SOLVED));
+              : feed instanceof Feed.Given given && JointFeeds.isOfLoads(given);
       if (loaded) {
         return true;
       }

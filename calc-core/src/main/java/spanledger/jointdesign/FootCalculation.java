@@ -1,266 +1,116 @@
 package spanledger.jointdesign;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import spanledger.analysis.Reaction;
 import spanledger.envelope.Instance;
 import spanledger.frame.Vector;
 import spanledger.joint.BasePlateFoot;
 import spanledger.joint.ClampFoot;
-import spanledger.joint.FacePlace;
-import spanledger.joint.JointType;
-import spanledger.joint.Tightening;
-import spanledger.joint.sharing.BoltPlace;
-import spanledger.joint.sharing.ContactPoint;
-import spanledger.joint.sharing.JointGeometry;
-import spanledger.joint.sharing.SharedForces;
+import spanledger.joint.FootLie;
+import spanledger.joint.FootType;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
-import spanledger.resistance.joint.Bolt;
-import spanledger.resistance.joint.Friction;
-import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointCode;
-import spanledger.resistance.joint.JointState;
-import spanledger.resistance.joint.JointUse;
-import spanledger.resistance.joint.Preload;
-import spanledger.resistance.joint.SlipFaces;
-import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Working;
 
-/** Works out one foot: pressure, sliding, anchor forces, or slip of a clamp. */
+/** Works out one foot: from what its support does to the structure to the uses of its parts. */
 final class FootCalculation {
 
+  private static final CompiledProcedure FORCES = FootForces.PROCEDURE.compile();
   private static final CompiledProcedure FACE = ForcesOnFace.PROCEDURE.compile();
-  private static final CompiledProcedure PRESSURE = FootPressure.PROCEDURE.compile();
-  private static final CompiledProcedure SLIDING = FootSliding.PROCEDURE.compile();
-  private static final CompiledProcedure CLAMP = ClampDemand.PROCEDURE.compile();
 
-  /** In how many pieces a plate is divided either way. */
-  private static final int PIECES = 4;
+  private static final Source LIE = Source.declared("job file, feet of jointChecks");
 
-  /** How much stiffer the ground under a plate is than one anchor; common practice, no source. */
-  private static final double GROUND_PER_ANCHOR = 20;
+  private final FootPlace place;
+  private final FootType foot;
+  private final FootLie lie;
+  private final Face face;
 
-  /** Of an anchor, N/mm; only its ratio to the ground counts. */
-  private static final double ANCHOR = 100_000;
+  /** Works out what is between the foot's node and the ground. */
+  interface Face {
 
-  private static final Source PRACTICE =
-      Source.derived("Ground twenty times as stiff as an anchor; common practice, no source");
+    /**
+     * Works it out.
+     *
+     * @param onFoot a run of {@link FootForces}
+     * @param where the foot, in words
+     * @throws IllegalArgumentException if nothing resists one of the forces
+     */
+    FaceRun run(Working onFoot, String where);
+  }
 
-  /** From which cosine on an axis of the foot lies along a global one. */
-  private static final double ALONG = 0.9999;
-
-  private static final String GROUND = "ground";
-
-  private final JointCode code;
-  private final JointEnd end;
-  private final Vector u;
-  private final Vector v;
-  private final Vector w;
-  private final JointType foot;
+  private FootCalculation(FootPlace place, FootType foot, FootLie lie, Face face) {
+    this.place = place;
+    this.foot = foot;
+    this.lie = lie;
+    this.face = face;
+  }
 
   /**
-   * @param x the member's own axes, global
+   * Prepares a foot.
+   *
+   * @throws IllegalArgumentException if what stands on it does not suit it, in words for the user
    */
-  FootCalculation(JointCode code, JointEnd end, Vector x, Vector y, Vector z, JointType foot) {
-    this.code = code;
-    this.end = end;
-    this.u = end.start() ? x : x.times(-1);
-    this.v = end.start() ? y : y.times(-1);
-    this.w = z;
-    this.foot = foot;
+  static FootCalculation of(
+      JointCode code, FootPlace place, FootPlacing placing, StandingOn standing) {
+    FootType foot = placing.foot();
+    if (foot instanceof BasePlateFoot plate) {
+      return new FootCalculation(place, foot, placing.lie(), new BasePlateCalculation(plate));
+    }
+    // Of a clamp only the force along its post counts, however the ground lies.
+    return new FootCalculation(
+        place,
+        foot,
+        FootLie.LEVEL,
+        new ClampCalculation(code, (ClampFoot) foot, standing.postAxis()));
+  }
+
+  /** R_X, R_Y, R_Z, S_X, S_Y, S_Z of {@link FootForces}. */
+  static double[] forces(Reaction reaction) {
+    return new double[] {
+      reaction.force().x(),
+      reaction.force().y(),
+      reaction.force().z(),
+      reaction.moment().x(),
+      reaction.moment().y(),
+      reaction.moment().z()
+    };
   }
 
   /**
    * Works it out.
    *
-   * @param forces N, V_y, V_z, T, M_y, M_z at the member end
-   * @throws IllegalArgumentException if the post does not stand upright and square to its plate, or
-   *     nothing resists one of the forces
+   * @param forces R_X, R_Y, R_Z, S_X, S_Y, S_Z: what the support does to the structure
+   * @throws IllegalArgumentException if nothing resists one of the forces
    */
   JointRun run(Instance instance, double[] forces) {
-    Working onJoint = JointCalculation.onJoint(end, foot.source(), forces);
-    FaceRun face =
-        foot instanceof BasePlateFoot plate
-            ? plate(plate, onJoint)
-            : clamp((ClampFoot) foot, onJoint);
-    return new JointRun(end, foot, instance, onJoint, List.of(face));
+    String where = place.name() + ", " + foot.name();
+    Working.Feeding feeding =
+        Working.of(FORCES, place.name())
+            .given("ψ", lie.turn(), where + ", turn", LIE)
+            .given("α", lie.slope(), where + ", slope of the ground", LIE)
+            .given("δ", lie.falls(), where + ", direction in which the ground falls", LIE);
+    for (int i = 0; i < forces.length; i++) {
+      String symbol = FootForces.OF_SUPPORT.get(i);
+      feeding.given(symbol, forces[i], place.name() + ", " + symbol, JointFeeds.AT_SUPPORT);
+    }
+    Working onFoot = feeding.run();
+    return new JointRun(place, foot, instance, onFoot, List.of(face.run(onFoot, where)));
   }
 
-  private FaceRun plate(BasePlateFoot plate, Working onJoint) {
-    String where = end.name() + ", " + plate.name();
-    double alongV = along(v, plate);
-    double alongW = along(w, plate);
-    Working onGround = onGround(onJoint, where);
-    JointGeometry body = geometry(plate, alongV, alongW);
-    FaceSharing sharing = new FaceSharing(where, body, springs(body, where), plate.source());
-    boolean anchored = !plate.anchors().isEmpty();
-    SharedForces shared = anchored ? sharing.share(onGround) : sharing.shareOffFace(onGround);
-    List<Working> shears = anchored ? sharing.shears(onGround, shared.movement()) : List.of();
-    List<Working> tensions = sharing.tensions(shared.movement());
-    List<Working> contacts = sharing.contacts(shared.movement());
-    double area = alongV * alongW / (PIECES * PIECES);
-    List<JointCheck> checks = new ArrayList<>();
-    for (Working contact : contacts) {
-      Working pressure =
-          Working.of(PRESSURE, contact.label())
-              .from(contact, "C", "C")
-              .given("A", area, where + ", a sixteenth of the plate", plate.source())
-              .given(
-                  "p_d", plate.allowablePressure(), where + ", allowable pressure", plate.source())
-              .run();
-      checks.add(
-          new JointCheck(
-              pressure,
-              List.of(
-                  new JointUse("η_p", "pressure on the ground", FootPressure.CLAUSE, "p", "p_d"))));
-    }
-    List<String> open = new ArrayList<>();
-    if (!anchored) {
-      sliding(plate, onGround, where, checks, open);
-    }
-    return new FaceRun(
-        GROUND,
-        onGround,
-        shared,
-        shears,
-        tensions,
-        List.of(),
-        contacts,
-        anchored ? sharing.demands(shears, tensions) : List.of(),
-        checks,
-        open);
-  }
-
-  private static void sliding(
-      BasePlateFoot plate,
-      Working onGround,
-      String where,
-      List<JointCheck> checks,
-      List<String> open) {
-    if (plate.friction().isEmpty()) {
-      open.add(
-          where
-              + ": neither anchors nor friction hold it against sliding; add \"anchors\" or"
-              + " \"friction\" to the foot");
-      return;
-    }
-    Working sliding =
-        Working.of(SLIDING, where)
-            .same(onGround, "N", "V_y", "V_z")
-            .given(
-                "μ",
-                plate.friction().get().lower(),
-                where + ", friction",
-                plate.friction().get().source())
-            .run();
-    checks.add(
-        new JointCheck(
-            sliding,
-            List.of(new JointUse("η_s", "sliding of the foot", FootSliding.CLAUSE, "H", "F_μ"))));
-  }
-
-  private FaceRun clamp(ClampFoot clamp, Working onJoint) {
-    String where = end.name() + ", " + clamp.name();
-    Working demand = Working.of(CLAMP, where).same(onJoint, "P_u").run();
-    Bolt bolt = new Bolt(clamp.size(), clamp.grade(), false);
-    List<JointCheck> checks = new ArrayList<>();
-    Feed preload;
-    if (clamp.tightening() instanceof Tightening.Torque torque) {
-      JointCheck tightened = Preload.of(bolt, torque);
-      checks.add(tightened);
-      preload = tightened.feed("F_p_min");
-    } else {
-      Tightening.Preload known = (Tightening.Preload) clamp.tightening();
-      preload = new Feed.Given(known.lower(), where + ", least preload", known.source());
-    }
-    checks.add(
-        code.slip(
-            new SlipFaces(
-                where,
-                clamp.bolts(),
-                clamp.surfaces(),
-                new Friction(clamp.friction().lower(), clamp.friction().source()),
-                clamp.source()),
-            JointState.ULTIMATE,
-            preload,
-            new Feed.Given(
-                0,
-                where + ", pull on the bolts from outside",
-                Source.derived("The post pulls across the bolts, not along them")),
-            demand.feed("F_a")));
-    Working onGround = onGround(onJoint, where);
-    return new FaceRun(
-        "clamp",
-        onGround,
-        new SharedForces(
-            FaceSharing.forces(onGround),
-            List.of(),
-            List.of(),
-            List.of(),
-            FaceSharing.still(),
-            FaceSharing.none(),
-            0),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        checks,
-        List.of());
-  }
-
-  /** Forces about the node, where the plate lies, beyond the rigid arm of the member end. */
-  private Working onGround(Working onJoint, String where) {
-    Vector arm = (end.start() ? end.member().start() : end.member().end()).offset().times(-1);
+  /** The forces about a point, along the axes of the foot. */
+  static Working about(Vector point, Working onFoot, String where, Source source) {
     return Working.of(FACE, where)
-        .given("s_n", 1, where + ", which way it looks", foot.source())
-        .from(onJoint, "P_n", "P_u")
-        .from(onJoint, "P_a", "P_v")
-        .from(onJoint, "P_b", "P_w")
-        .from(onJoint, "C_n", "C_u")
-        .from(onJoint, "C_a", "C_v")
-        .from(onJoint, "C_b", "C_w")
-        .given("o_n", arm.dot(u), where + ", node from the member end along u", foot.source())
-        .given("o_a", arm.dot(v), where + ", node from the member end along v", foot.source())
-        .given("o_b", arm.dot(w), where + ", node from the member end along w", foot.source())
+        .given("s_n", 1, where + ", which way it looks", source)
+        .from(onFoot, "P_n", "P_u")
+        .from(onFoot, "P_a", "P_v")
+        .from(onFoot, "P_b", "P_w")
+        .from(onFoot, "C_n", "C_u")
+        .from(onFoot, "C_a", "C_v")
+        .from(onFoot, "C_b", "C_w")
+        .given("o_n", point.z(), where + ", its middle above the node", source)
+        .given("o_a", point.x(), where + ", its middle along its first side", source)
+        .given("o_b", point.y(), where + ", its middle along its second side", source)
         .run();
-  }
-
-  /** Only how stiff anchors and ground are beside each other counts. */
-  private static FaceSprings springs(JointGeometry body, String where) {
-    Feed anchor = new Feed.Given(ANCHOR, where + ", an anchor; only its ratio counts", PRACTICE);
-    double piece = body.contacts().get(0).stiffness();
-    return new FaceSprings(
-        body.bolts().stream().map(b -> anchor).toList(),
-        new Feed.Given(piece, where + ", a piece of the ground; its ratio counts", PRACTICE),
-        Optional.empty());
-  }
-
-  private double along(Vector axis, BasePlateFoot plate) {
-    if (Math.abs(axis.x()) > ALONG) {
-      return plate.lengthX();
-    }
-    if (Math.abs(axis.y()) > ALONG) {
-      return plate.lengthY();
-    }
-    throw new IllegalArgumentException(
-        "The post does not stand upright, or its section is turned out of X and Y, so nobody can"
-            + " tell how its plate lies. Set it upright and square, or check this foot by hand.");
-  }
-
-  private JointGeometry geometry(BasePlateFoot plate, double alongV, double alongW) {
-    List<BoltPlace> anchors = new ArrayList<>();
-    for (FacePlace at : plate.anchors()) {
-      Vector place = new Vector(at.a(), at.b(), 0);
-      anchors.add(
-          new BoltPlace(
-              "anchor " + (anchors.size() + 1), place.dot(v), place.dot(w), 1, 1, ANCHOR));
-    }
-    double bedding = GROUND_PER_ANCHOR * ANCHOR / (alongV * alongW);
-    return new JointGeometry(
-        anchors,
-        List.of(),
-        ContactPoint.rectangle(GROUND, 0, 0, alongV, alongW, PIECES, PIECES, bedding));
   }
 }

@@ -3,12 +3,8 @@ package spanledger.jointdesign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import spanledger.analysis.FrameAnalysis;
-import spanledger.analysis.SegmentModel;
 import spanledger.frame.Frame;
-import spanledger.frame.Member;
 import spanledger.frame.Support;
-import spanledger.joint.JointType;
 import spanledger.jointdesign.JointJudgement.OpenCheck;
 import spanledger.memberdesign.MemberForces;
 import spanledger.resistance.member.Working;
@@ -26,67 +22,43 @@ final class FootJudge {
   }
 
   /** Judges every foot; whether checks cannot be made goes to the worst checks, too. */
-  List<AnchorDemand> judge(FrameAnalysis analysis, Iterable<? extends MemberForces> states) {
-    for (Support support : analysis.frame().supports()) {
-      Optional<JointType> foot = design.foot(support);
-      if (foot.isPresent()) {
-        List<JointEnd> ends = ends(analysis.frame(), support);
-        if (ends.size() == 1) {
-          judge(analysis, support, ends.get(0), foot.get(), states);
-        } else {
-          worst.open(
-              new OpenCheck(
-                  support.node().name(),
-                  ends.size()
-                      + " member ends, or a member that goes through, meet at this foot; let one"
-                      + " post stand on it, or check it by hand"));
+  List<AnchorDemand> judge(Frame frame, Iterable<? extends MemberForces> states) {
+    for (Support support : frame.supports()) {
+      Optional<FootPlacing> placing = design.foot(support);
+      if (placing.isPresent()) {
+        FootPlace place = new FootPlace(support);
+        try {
+          FootCalculation calculation =
+              FootCalculation.of(
+                  design.code(), place, placing.get(), StandingOn.of(frame, support));
+          judge(frame, place, calculation, states);
+        } catch (IllegalArgumentException cannotBe) {
+          worst.open(new OpenCheck(place.name(), String.valueOf(cannotBe.getMessage())));
         }
       }
     }
     return anchors;
   }
 
-  private static List<JointEnd> ends(Frame frame, Support support) {
-    List<JointEnd> ends = new ArrayList<>();
-    for (Member member : frame.members()) {
-      if (member.nodes().contains(support.node())) {
-        JointEnd start = new JointEnd(member, true);
-        JointEnd end = new JointEnd(member, false);
-        if (start.node().equals(support.node())) {
-          ends.add(start);
-        } else if (end.node().equals(support.node())) {
-          ends.add(end);
-        } else {
-          ends.add(start);
-          ends.add(end);
-        }
-      }
-    }
-    return ends;
-  }
-
   private void judge(
-      FrameAnalysis analysis,
-      Support support,
-      JointEnd end,
-      JointType foot,
+      Frame frame,
+      FootPlace place,
+      FootCalculation calculation,
       Iterable<? extends MemberForces> states) {
-    SegmentModel model = analysis.model(end.station(analysis.frame()).segment());
-    FootCalculation calculation =
-        new FootCalculation(design.code(), end, model.axisX(), model.axisY(), model.axisZ(), foot);
     AnchorDemand[] most = new AnchorDemand[2];
     worst.over(
-        end,
-        end.station(analysis.frame()),
+        place,
+        place.station(frame),
         states,
-        (instance, forces) -> {
-          JointRun run = calculation.run(instance, forces);
+        state -> FootCalculation.forces(state.reaction(place.node())),
+        calculation::run,
+        run -> {
           for (Working anchor : run.faces().get(0).demands()) {
             AnchorDemand demand =
                 new AnchorDemand(
-                    support.node().name(),
+                    place.node().name(),
                     anchor.label(),
-                    instance,
+                    run.instance(),
                     anchor.value("F_t"),
                     anchor.value("F_v"));
             if (most[0] == null || demand.tension() > most[0].tension()) {
@@ -96,7 +68,6 @@ final class FootJudge {
               most[1] = demand;
             }
           }
-          return run;
         });
     for (AnchorDemand demand : most) {
       if (demand != null) {

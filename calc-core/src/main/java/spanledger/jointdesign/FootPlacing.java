@@ -1,6 +1,7 @@
 package spanledger.jointdesign;
 
-import spanledger.joint.JointType;
+import spanledger.joint.FootLie;
+import spanledger.joint.FootType;
 import spanledger.memberdesign.MemberPick;
 
 /**
@@ -8,5 +9,6 @@ import spanledger.memberdesign.MemberPick;
  *
  * @param supports the supported nodes, by name
  * @param foot what they stand on
+ * @param lie how it lies on the ground
  */
-public record FootPlacing(MemberPick supports, JointType foot) {}
+public record FootPlacing(MemberPick supports, FootType foot, FootLie lie) {}

@@ -51,10 +51,9 @@ public record JointDesign(
   }
 
   /** The foot of a support, if the job describes it. */
-  public Optional<JointType> foot(Support support) {
+  public Optional<FootPlacing> foot(Support support) {
     return feet.stream()
         .filter(placing -> placing.supports().picks(support.node().name()))
-        .map(FootPlacing::foot)
         .findFirst();
   }
 }

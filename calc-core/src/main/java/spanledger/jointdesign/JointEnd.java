@@ -13,20 +13,21 @@ import spanledger.frame.Segment;
  * @param member the member
  * @param start whether its start, or else its end, is meant
  */
-public record JointEnd(Member member, boolean start) {
+public record JointEnd(Member member, boolean start) implements JointPlace {
 
   /** The member's name and which end, for example {@code edge-north, start}. */
+  @Override
   public String name() {
     return member.name() + ", " + (start ? "start" : "end");
   }
 
-  /** The node at which it is joined. */
+  @Override
   public Node node() {
     List<Node> nodes = member.nodes();
     return start ? nodes.get(0) : nodes.get(nodes.size() - 1);
   }
 
-  /** The cut at the member end, beyond the rigid arm to the node. */
+  @Override
   public Station station(Frame frame) {
     List<Segment> segments = frame.segmentsOf(member);
     Segment last = segments.get(segments.size() - 1);

@@ -1,6 +1,7 @@
 package spanledger.jointdesign;
 
 import spanledger.provenance.Source;
+import spanledger.resistance.member.Feed;
 
 /** Sources that mark numbers of a joint which a workbook takes from other cells or proves. */
 public final class JointFeeds {
@@ -8,8 +9,17 @@ public final class JointFeeds {
   /** Internal forces at the member end. */
   public static final Source AT_END = Source.derived("internal forces at the member end");
 
+  /** Force or moment of a support on the structure. */
+  public static final Source AT_SUPPORT = Source.derived("reaction of the support");
+
   /** Movements of a face, found by the solver. */
   public static final Source SOLVED = Source.derived("solver; the balance of the face proves it");
 
   private JointFeeds() {}
+
+  /** Whether a number hangs on the loads, and stands in other cells of a workbook. */
+  public static boolean isOfLoads(Feed.Given given) {
+    Source source = given.source();
+    return source.equals(AT_END) || source.equals(AT_SUPPORT) || source.equals(SOLVED);
+  }
 }

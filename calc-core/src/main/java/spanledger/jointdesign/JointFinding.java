@@ -14,14 +14,18 @@ import spanledger.resistance.joint.JointUse;
  */
 public final class JointFinding {
 
-  private final JointEnd end;
+  private final JointPlace end;
   private final JointType joint;
   private final JointUnderLoad loaded;
   private final CheckPlace place;
   private final Governing governing;
 
   JointFinding(
-      JointEnd end, JointType joint, JointUnderLoad loaded, CheckPlace place, Governing governing) {
+      JointPlace end,
+      JointType joint,
+      JointUnderLoad loaded,
+      CheckPlace place,
+      Governing governing) {
     this.end = end;
     this.joint = joint;
     this.loaded = loaded;
@@ -29,8 +33,8 @@ public final class JointFinding {
     this.governing = governing;
   }
 
-  /** The member end. */
-  public JointEnd end() {
+  /** Where it is. */
+  public JointPlace end() {
     return end;
   }
 

@@ -26,11 +26,13 @@ public final class JointJudge {
    *
    * @param states the states that may govern the strength of a joint
    * @param inUse states under loads of use, for the slip of faces that friction holds
+   * @param onFeet the states that may govern feet
    */
   public JointJudgement judge(
       FrameAnalysis analysis,
       Iterable<? extends MemberForces> states,
-      Iterable<? extends MemberForces> inUse) {
+      Iterable<? extends MemberForces> inUse,
+      Iterable<? extends MemberForces> onFeet) {
     Frame frame = analysis.frame();
     WorstChecks worst = new WorstChecks();
     List<MemberForces> strength = listed(states);
@@ -53,7 +55,7 @@ public final class JointJudge {
         }
       }
     }
-    List<AnchorDemand> anchors = new FootJudge(design, worst).judge(analysis, states);
+    List<AnchorDemand> anchors = new FootJudge(design, worst).judge(frame, onFeet);
     return new JointJudgement(
         design.code().title(),
         worst.findings(),

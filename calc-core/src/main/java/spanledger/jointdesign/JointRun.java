@@ -8,20 +8,20 @@ import spanledger.resistance.member.Working;
 /**
  * A joint under one combination.
  *
- * @param end the member end
+ * @param end where it is
  * @param joint its joint
  * @param instance the combination, with the place of its moving load
- * @param forces a run of {@link EndForcesOnJoint}
+ * @param forces a run of {@link EndForcesOnJoint}, or of {@link FootForces}
  * @param faces its faces
  */
 public record JointRun(
-    JointEnd end, JointType joint, Instance instance, Working forces, List<FaceRun> faces) {
+    JointPlace end, JointType joint, Instance instance, Working forces, List<FaceRun> faces) {
 
   public JointRun {
     faces = List.copyOf(faces);
   }
 
-  /** The member end and the combination, which tell it from all others. */
+  /** Where it is and the combination, which tell it from all others. */
   public String name() {
     return end.name() + " under " + instance.words();
   }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import spanledger.envelope.Governing;
 import spanledger.envelope.Instance;
 import spanledger.envelope.Station;
@@ -34,12 +36,39 @@ final class WorstChecks {
       Station station,
       Iterable<? extends MemberForces> states,
       BiFunction<Instance, double[], JointRun> calculation) {
+    double[] atEnd = new double[FORCES];
+    over(
+        end,
+        station,
+        states,
+        state -> {
+          state.at(station, atEnd);
+          return atEnd;
+        },
+        calculation,
+        run -> {});
+  }
+
+  /**
+   * Works a joint or a foot out in full under all states.
+   *
+   * @param sixForces what a state puts on it
+   * @param calculation from the combination and these; the same run each time it is asked
+   * @param seen looks at every run
+   */
+  void over(
+      JointPlace end,
+      Station station,
+      Iterable<? extends MemberForces> states,
+      Function<MemberForces, double[]> sixForces,
+      BiFunction<Instance, double[], JointRun> calculation,
+      Consumer<JointRun> seen) {
     Map<String, JointFinding> worst = new LinkedHashMap<>();
-    double[] forces = new double[FORCES];
     for (MemberForces state : states) {
-      state.at(station, forces);
+      double[] forces = sixForces.apply(state);
       try {
         JointRun run = calculation.apply(state.instance(), forces);
+        seen.accept(run);
         JointUnderLoad loaded = new JointUnderLoad(state.instance(), forces, calculation);
         for (int face = 0; face < run.faces().size(); face++) {
           open(run, face);
@@ -85,7 +114,7 @@ final class WorstChecks {
   }
 
   /** Adds that a joint cannot be worked out under a combination. */
-  void open(JointEnd end, Instance instance, IllegalArgumentException why) {
+  void open(JointPlace end, Instance instance, IllegalArgumentException why) {
     open(new OpenCheck(end.name(), "under " + instance.words() + ": " + why.getMessage()));
   }
 

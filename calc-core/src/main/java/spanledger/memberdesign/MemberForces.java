@@ -1,9 +1,11 @@
 package spanledger.memberdesign;
 
 import java.util.List;
+import spanledger.analysis.Reaction;
 import spanledger.envelope.Instance;
 import spanledger.envelope.Station;
 import spanledger.frame.Member;
+import spanledger.frame.Node;
 
 /** A state of the frame: what a combination, with its moving load at one place, does to members. */
 public interface MemberForces {
@@ -20,4 +22,7 @@ public interface MemberForces {
    * @param into N, V_y, V_z, T, M_y, M_z from place 0
    */
   void at(Station cut, double[] into);
+
+  /** What the support of a node does to it, global axes; all zero where there is none. */
+  Reaction reaction(Node node);
 }

@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import spanledger.action.Combination;
 import spanledger.action.LimitState;
 import spanledger.action.LoadCase;
 import spanledger.analysis.FrameAnalysis;
 import spanledger.analysis.FrameSolution;
+import spanledger.analysis.Reaction;
 import spanledger.analysis.SegmentModel;
 import spanledger.behaviour.Behaviour;
 import spanledger.behaviour.BehaviourAnalysis;
@@ -20,8 +22,11 @@ import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
 import spanledger.envelope.Governing;
 import spanledger.envelope.Instance;
+import spanledger.envelope.ReactionFinding;
 import spanledger.envelope.StrengthFinding;
+import spanledger.frame.Node;
 import spanledger.frame.Segment;
+import spanledger.frame.Vector;
 import spanledger.state.LoadState;
 import spanledger.state.StateResult;
 
@@ -50,26 +55,56 @@ public final class SolvedInstances {
       List<Combination> combinations,
       Findings findings,
       Behaviour behaviour) {
+    this(
+        analysis,
+        Set.of(limitState),
+        combinations,
+        (limitState == LimitState.SERVICEABILITY
+                ? findings.deflections().stream().map(DeflectionFinding::governing)
+                : findings.strength().stream().map(StrengthFinding::governing))
+            .map(Governing::instance),
+        behaviour);
+  }
+
+  private SolvedInstances(
+      FrameAnalysis analysis,
+      Set<LimitState> limitStates,
+      List<Combination> combinations,
+      Stream<Instance> governing,
+      Behaviour behaviour) {
     this.analysis = analysis;
     loads = new CaseLoads(analysis);
     Map<String, Instance> instances = new LinkedHashMap<>();
     for (Combination combination : combinations) {
-      boolean asked = combination.template().limitState() == limitState;
+      boolean asked = limitStates.contains(combination.template().limitState());
       if (asked && combination.moving().isEmpty()) {
         Instance instance = new Instance(combination, combination.options(), Optional.empty());
         instances.put(instance.words(), instance);
       }
     }
-    Stream<Governing> governing =
-        limitState == LimitState.SERVICEABILITY
-            ? findings.deflections().stream().map(DeflectionFinding::governing)
-            : findings.strength().stream().map(StrengthFinding::governing);
-    governing
-        .map(Governing::instance)
-        .forEach(instance -> instances.putIfAbsent(instance.words(), instance));
+    governing.forEach(instance -> instances.putIfAbsent(instance.words(), instance));
     for (Instance instance : instances.values()) {
       states.add(forces(instance, behaviour));
     }
+  }
+
+  /**
+   * What feet must bear: combinations for strength and for stability, every pattern and place that
+   * governs a reaction of some support, or some stress of some member. Parameters as of the other.
+   */
+  public static SolvedInstances ofFeet(
+      FrameAnalysis analysis,
+      List<Combination> combinations,
+      Findings findings,
+      Behaviour behaviour) {
+    return new SolvedInstances(
+        analysis,
+        Set.of(LimitState.STRENGTH, LimitState.STABILITY),
+        combinations,
+        Stream.concat(
+            findings.reactions().stream().map(ReactionFinding::instance),
+            findings.strength().stream().map(finding -> finding.governing().instance())),
+        behaviour);
   }
 
   /** The states, fixed combinations first. */
@@ -91,7 +126,12 @@ public final class SolvedInstances {
         .map(
             first ->
                 new SummedForces(
-                    analysis.frame(), instance, first.state().parts(), first::endForces, loads))
+                    analysis.frame(),
+                    instance,
+                    first.state().parts(),
+                    first::endForces,
+                    first::reaction,
+                    loads))
         .orElseGet(() -> summed(instance));
   }
 
@@ -101,7 +141,23 @@ public final class SolvedInstances {
     List<LoadCase> cases = parts.stream().map(LoadState.Part::loads).toList();
     FrameSolution solution = analysis.solve(cases);
     return new SummedForces(
-        analysis.frame(), instance, parts, segment -> sum(solution, parts, segment), loads);
+        analysis.frame(),
+        instance,
+        parts,
+        segment -> sum(solution, parts, segment),
+        node -> sum(solution, parts, node),
+        loads);
+  }
+
+  private static Reaction sum(FrameSolution solution, List<LoadState.Part> parts, Node node) {
+    Vector force = Vector.ZERO;
+    Vector moment = Vector.ZERO;
+    for (LoadState.Part part : parts) {
+      Reaction own = solution.result(part.loads()).reaction(node);
+      force = force.plus(own.force().times(part.factor()));
+      moment = moment.plus(own.moment().times(part.factor()));
+    }
+    return new Reaction(node, force, moment);
   }
 
   private static double[] sum(FrameSolution solution, List<LoadState.Part> parts, Segment segment) {

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import spanledger.analysis.BeamColumnResponse;
 import spanledger.analysis.InternalForces;
+import spanledger.analysis.Reaction;
 import spanledger.analysis.Side;
 import spanledger.envelope.Instance;
 import spanledger.envelope.Station;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
+import spanledger.frame.Node;
 import spanledger.frame.Segment;
 import spanledger.state.StateResult;
 
@@ -53,6 +55,11 @@ final class StateForces implements MemberForces {
     into[3] = forces.torque();
     into[4] = forces.momentY();
     into[5] = forces.momentZ();
+  }
+
+  @Override
+  public Reaction reaction(Node node) {
+    return state.reaction(node);
   }
 
   private BeamColumnResponse response(Segment segment) {

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import spanledger.analysis.InternalForces;
+import spanledger.analysis.Reaction;
 import spanledger.analysis.SegmentResponse;
 import spanledger.analysis.Side;
 import spanledger.envelope.Instance;
 import spanledger.envelope.Station;
 import spanledger.frame.Frame;
 import spanledger.frame.Member;
+import spanledger.frame.Node;
 import spanledger.frame.Segment;
 import spanledger.section.SectionProperties;
 import spanledger.state.LoadState;
@@ -24,12 +26,14 @@ final class SummedForces implements MemberForces {
   private final Instance instance;
   private final List<LoadState.Part> parts;
   private final Function<Segment, double[]> endForces;
+  private final Function<Node, Reaction> reactions;
   private final CaseLoads loads;
   private final Map<Integer, SegmentResponse> responses = new HashMap<>();
 
   /**
    * @param parts the cases of the combination with their factors
    * @param endForces of a segment under all of them, the first six at its first end
+   * @param reactions of the support of a node under all of them
    * @param loads what the cases put on segments
    */
   SummedForces(
@@ -37,11 +41,13 @@ final class SummedForces implements MemberForces {
       Instance instance,
       List<LoadState.Part> parts,
       Function<Segment, double[]> endForces,
+      Function<Node, Reaction> reactions,
       CaseLoads loads) {
     this.frame = frame;
     this.instance = instance;
     this.parts = parts;
     this.endForces = endForces;
+    this.reactions = reactions;
     this.loads = loads;
   }
 
@@ -79,6 +85,11 @@ final class SummedForces implements MemberForces {
     into[3] = atStart.torque();
     into[4] = atStart.momentY();
     into[5] = atStart.momentZ();
+  }
+
+  @Override
+  public Reaction reaction(Node node) {
+    return reactions.apply(node);
   }
 
   private SegmentResponse response(Segment segment) {

@@ -150,9 +150,13 @@ public final class Assessor {
         joints.filter(JointDesign::isHeldInUse).isPresent()
             ? states(LimitState.SERVICEABILITY, analysis, actions, linear, behaviour)
             : List.of();
+    Collection<MemberForces> onFeet =
+        joints.filter(how -> !how.feet().isEmpty()).isPresent()
+            ? SolvedInstances.ofFeet(analysis, actions.combinations(), linear, behaviour).states()
+            : List.of();
     Optional<MemberJudgement> members = design.map(how -> judgement(how, analysis, states));
     Optional<JointJudgement> jointed =
-        joints.map(how -> new JointJudge(how).judge(analysis, states, inUse));
+        joints.map(how -> new JointJudge(how).judge(analysis, states, inUse, onFeet));
     Set<String> byCode = new HashSet<>();
     members.ifPresent(
         found -> found.uses().forEach(use -> byCode.add(use.member().member().name())));

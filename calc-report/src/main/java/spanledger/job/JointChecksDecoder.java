@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import spanledger.frame.Support;
+import spanledger.frame.Vector;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.reading.Values;
@@ -13,6 +14,8 @@ import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.job.source.Quoted;
 import spanledger.joint.BracketJoint;
+import spanledger.joint.FootLie;
+import spanledger.joint.FootType;
 import spanledger.joint.JointType;
 import spanledger.jointdesign.Ends;
 import spanledger.jointdesign.FootPlacing;
@@ -20,6 +23,8 @@ import spanledger.jointdesign.JointDesign;
 import spanledger.jointdesign.JointPlacing;
 import spanledger.jointdesign.MetalContacts;
 import spanledger.memberdesign.MemberPick;
+import spanledger.overturning.Standing;
+import spanledger.quantity.Dimension;
 import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.joint.Surroundings;
 import spanledger.tables.ContactTables;
@@ -122,9 +127,25 @@ final class JointChecksDecoder {
           "name it under \"joints\", or name another foot");
       return Optional.empty();
     }
-    return !sound || type.isEmpty()
+    Optional<FootLie> lie = lie(fields);
+    return !sound || lie.isEmpty() || type.isEmpty() || !(type.get() instanceof FootType foot)
         ? Optional.empty()
-        : Optional.of(new FootPlacing(new MemberPick(nodes), type.get()));
+        : Optional.of(new FootPlacing(new MemberPick(nodes), foot, lie.get()));
+  }
+
+  /** How a foot lies; empty if that has faults. */
+  private Optional<FootLie> lie(Fields fields) {
+    Optional<Located> turned = fields.find("turn");
+    Optional<Double> turn = turned.flatMap(t -> values.quantity(t, Dimension.NONE));
+    Optional<Located> sloping = fields.find("ground");
+    Optional<Standing.Ground> ground = sloping.flatMap(new SlopeDecoder(reading)::decode);
+    if (turned.isPresent() != turn.isPresent() || sloping.isPresent() != ground.isPresent()) {
+      return Optional.empty();
+    }
+    Standing.Ground lies = ground.orElse(Standing.Ground.LEVEL);
+    Vector downhill = lies.downhill();
+    return Optional.of(
+        new FootLie(turn.orElse(0.0), lies.slope(), Math.atan2(downhill.y(), downhill.x())));
   }
 
   /** The nodes of the supports that a text names; a name that fits none is reported. */

@@ -36,7 +36,7 @@ public final class JobSheets {
     Optional<CombinationBehaviour> nearest = behaviour.nearestToBuckling();
     List<Instance> more = new ArrayList<>();
     groups.cuts().forEach(cut -> more.add(cut.instance()));
-    jointGroups.cuts().forEach(cut -> more.add(cut.instance()));
+    jointGroups.runs().forEach(run -> more.add(run.instance()));
     nearest.ifPresent(n -> more.add(n.instance()));
     KeptCases kept =
         KeptCases.of(
@@ -85,7 +85,9 @@ public final class JobSheets {
     MemberCodeSheets byCode =
         MemberCodeSheets.write(
             workbook, assessment.members(), groups, job.frame(), sections, segments, cuts);
-    JointSheets joints = JointSheets.write(workbook, assessment.joints(), jointGroups, cuts);
+    SupportReactions reactions = new SupportReactions(combinations, balance, states);
+    JointSheets joints =
+        JointSheets.write(workbook, assessment.joints(), jointGroups, cuts, reactions);
     DeflectionSheet deflection =
         DeflectionSheet.write(
             workbook,
@@ -126,7 +128,7 @@ public final class JobSheets {
                 kept, nodes, segments, sections, loads, sums, onNodes, figures));
     WholeStructureSheet whole =
         WholeStructureSheet.write(workbook, job, assessment.whole(), nodes, sections, figures);
-    SupportSheet.write(workbook, findings.reactions(), combinations, balance, states);
+    SupportSheet.write(workbook, findings.reactions(), reactions);
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
     DeckSheet deck = DeckSheet.write(workbook, job, sections, figures);
     ProcedureCells pieces = PieceSheet.write(workbook, job, sections);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import spanledger.envelope.Governing;
+import spanledger.jointdesign.FootPlace;
 import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
 import spanledger.jointdesign.JointRun;
@@ -147,10 +148,13 @@ final class JointGroups {
     return List.copyOf(worst.values());
   }
 
-  /** The cuts at the member ends of all runs. */
+  /** The cuts at the member ends of all runs; feet have none. */
   List<Cut> cuts() {
     List<Cut> all = new ArrayList<>();
     for (JointRun run : runs) {
+      if (run.end() instanceof FootPlace) {
+        continue;
+      }
       Cut cut = cut(run);
       if (all.stream().noneMatch(c -> c.key().equals(cut.key()))) {
         all.add(cut);

@@ -105,7 +105,7 @@ final class JointRows {
 
   /** Whether a number comes from loads, not from the job or a table. */
   static boolean isOfLoads(Feed.Given given) {
-    return given.source().equals(JointFeeds.AT_END) || given.source().equals(JointFeeds.SOLVED);
+    return JointFeeds.isOfLoads(given);
   }
 
   /** The row that a run has. */

@@ -32,15 +32,20 @@ final class JointSheets {
       LedgerWorkbook workbook,
       Optional<JointJudgement> judgement,
       JointGroups groups,
-      CutSheets cuts) {
+      CutSheets cuts,
+      SupportReactions reactions) {
     JointSheets sheets = new JointSheets(groups);
     if (judgement.isPresent() && !groups.shown().isEmpty()) {
-      sheets.write(workbook, judgement.get(), cuts);
+      sheets.write(workbook, judgement.get(), cuts, reactions);
     }
     return sheets;
   }
 
-  private void write(LedgerWorkbook workbook, JointJudgement judgement, CutSheets cuts) {
+  private void write(
+      LedgerWorkbook workbook,
+      JointJudgement judgement,
+      CutSheets cuts,
+      SupportReactions reactions) {
     String code = judgement.title();
     JointCases cases = new JointCases(groups);
     JointRows rows = new JointRows(cases);
@@ -65,7 +70,7 @@ final class JointSheets {
         code + ": joints as the job describes them. Sizes, friction and tests are the job's own.");
     JointNumbers numbers = new JointNumbers(given, cases, all);
     JointMetals.write(given, judgement.contacts());
-    JointTables joints = new JointTables(rows, numbers, groups, cuts);
+    JointTables joints = new JointTables(rows, numbers, groups, cuts, reactions);
     LedgerSheet forces = workbook.sheet(SheetNames.JOINT_FORCES);
     forces.title(
         "Joint forces",

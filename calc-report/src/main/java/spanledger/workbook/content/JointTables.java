@@ -9,6 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import spanledger.frame.Freedom;
+import spanledger.frame.Support;
+import spanledger.jointdesign.FootForces;
+import spanledger.jointdesign.FootPlace;
 import spanledger.jointdesign.JointFeeds;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Input;
@@ -37,14 +41,21 @@ final class JointTables {
   private final JointNumbers numbers;
   private final JointGroups groups;
   private final CutSheets cuts;
+  private final SupportReactions reactions;
   private final IdentityHashMap<Working, Place> places = new IdentityHashMap<>();
   private final List<Written> written = new ArrayList<>();
 
-  JointTables(JointRows rows, JointNumbers numbers, JointGroups groups, CutSheets cuts) {
+  JointTables(
+      JointRows rows,
+      JointNumbers numbers,
+      JointGroups groups,
+      CutSheets cuts,
+      SupportReactions reactions) {
     this.rows = rows;
     this.numbers = numbers;
     this.groups = groups;
     this.cuts = cuts;
+    this.reactions = reactions;
   }
 
   /**
@@ -104,7 +115,7 @@ final class JointTables {
     Map<Working, Integer> here = new HashMap<>();
     List<ProcedureTable.Row> table = new ArrayList<>();
     for (JointRows.Row row : own) {
-      table.add(new ProcedureTable.Row(List.of(row.label(), row.combination()), inputs(row, here)));
+      table.add(new ProcedureTable.Row(List.of(row.label(), row.combination()), inputs(row, here, sheet.name())));
       here.put(row.working(), here.size());
     }
     ProcedureCells cells =
@@ -120,17 +131,19 @@ final class JointTables {
     here.forEach((working, row) -> places.put(working, new Place(cells, row)));
   }
 
-  private List<InputCell> inputs(JointRows.Row row, Map<Working, Integer> here) {
+  private List<InputCell> inputs(
+      JointRows.Row row, Map<Working, Integer> here, String sheet) {
     List<InputCell> cells = new ArrayList<>();
     List<Input> inputs = row.working().procedure().procedure().inputs();
     for (int i = 0; i < inputs.size(); i++) {
       Feed feed = row.working().feeds().get(i);
-      cells.add(input(row, feed, inputs.get(i).symbol().symbol(), here));
+      cells.add(input(row, feed, inputs.get(i).symbol().symbol(), here, sheet));
     }
     return cells;
   }
 
-  private InputCell input(JointRows.Row row, Feed feed, String symbol, Map<Working, Integer> here) {
+  private InputCell input(
+      JointRows.Row row, Feed feed, String symbol, Map<Working, Integer> here, String sheet) {
     if (feed instanceof Feed.Result result) {
       Working from = rows.of(result.from()).working();
       Integer above = here.get(from);
@@ -146,6 +159,13 @@ final class JointTables {
     }
     if (given.source().equals(JointFeeds.AT_END)) {
       return InputCell.shown(cuts.force(groups.cut(row.at().run()), symbol));
+    }
+    if (given.source().equals(JointFeeds.AT_SUPPORT)) {
+      Freedom freedom = Freedom.values()[FootForces.OF_SUPPORT.indexOf(symbol)];
+      Support support = ((FootPlace) row.at().run().end()).support();
+      return reactions
+          .of(sheet, row.at().run().instance(), support, freedom)
+          .input("reaction of the support, from its balance");
     }
     return numbers.cell(row.at().kind(), given);
   }

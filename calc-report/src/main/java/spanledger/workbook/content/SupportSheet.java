@@ -17,11 +17,7 @@ final class SupportSheet {
   private SupportSheet() {}
 
   static void write(
-      LedgerWorkbook workbook,
-      List<ReactionFinding> findings,
-      CombinationSheet combinations,
-      BalanceSheet balance,
-      Optional<StateSheets> states) {
+      LedgerWorkbook workbook, List<ReactionFinding> findings, SupportReactions reactions) {
     LedgerSheet sheet = workbook.sheet(SheetNames.SUPPORTS);
     sheet.title(
         "Support reactions",
@@ -32,11 +28,9 @@ final class SupportSheet {
             + " designs them.");
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (ReactionFinding finding : findings) {
-      Optional<StateSolved> state = states.flatMap(all -> all.of(finding.instance()));
+      Optional<StateSolved> state = reactions.state(finding.instance());
       Sums sum =
-          state.isPresent()
-              ? ofState(sheet, finding, state.get(), states.orElseThrow().balance())
-              : summed(sheet, finding, combinations, balance);
+          reactions.of(sheet.name(), finding.instance(), finding.support(), finding.freedom());
       rows.add(
           List.of(
               LedgerCell.text(finding.support().node().name()),
@@ -58,29 +52,5 @@ final class SupportSheet {
                 Column.text("from", 20),
                 Column.text("combination", 70)),
             rows));
-  }
-
-  private static Sums summed(
-      LedgerSheet sheet,
-      ReactionFinding finding,
-      CombinationSheet combinations,
-      BalanceSheet balance) {
-    Sums sum = new Sums(sheet.name());
-    for (CombinationSheet.Weighted part : combinations.parts(finding.instance())) {
-      sum.plusProduct(
-          part.factor(),
-          balance.reaction(part.kept(), finding.support().node(), finding.freedom()));
-    }
-    return sum;
-  }
-
-  /** The reaction of a state; nothing is summed up where the support has let go. */
-  private static Sums ofState(
-      LedgerSheet sheet, ReactionFinding finding, StateSolved state, BalanceSheet balance) {
-    Sums sum = new Sums(sheet.name());
-    if (balance.gives(state, finding.support(), finding.freedom())) {
-      sum.plus(balance.reaction(state, finding.support().node(), finding.freedom()));
-    }
-    return sum;
   }
 }

@@ -15,6 +15,7 @@ import spanledger.action.ActionPlanner;
 import spanledger.action.Actions;
 import spanledger.action.LimitState;
 import spanledger.analysis.FrameAnalysis;
+import spanledger.analysis.Reaction;
 import spanledger.behaviour.Behaviour;
 import spanledger.behaviour.BehaviourAnalysis;
 import spanledger.envelope.EnvelopeSearch;
@@ -22,6 +23,8 @@ import spanledger.envelope.Findings;
 import spanledger.envelope.Instance;
 import spanledger.envelope.Station;
 import spanledger.frame.Member;
+import spanledger.frame.Node;
+import spanledger.frame.Vector;
 import spanledger.job.Job;
 import spanledger.job.JobReader;
 import spanledger.job.ReadJob;
@@ -167,10 +170,10 @@ class JointSweepTest {
   }
 
   private static JointJudgement judge(List<MemberForces> states, List<MemberForces> use) {
-    return new JointJudge(job.jointDesign().orElseThrow()).judge(analysis, states, use);
+    return new JointJudge(job.jointDesign().orElseThrow()).judge(analysis, states, use, states);
   }
 
-  /** The same forces at every member end. */
+  /** The same forces at every member end and every foot. */
   private static final class Pushed implements MemberForces {
     private final Instance instance;
     private final double[] forces;
@@ -193,6 +196,14 @@ class JointSweepTest {
     @Override
     public void at(Station cut, double[] into) {
       System.arraycopy(forces, 0, into, 0, forces.length);
+    }
+
+    @Override
+    public Reaction reaction(Node node) {
+      return new Reaction(
+          node,
+          new Vector(forces[0], forces[1], forces[2]),
+          new Vector(forces[3], forces[4], forces[5]));
     }
   }
 }

@@ -25,8 +25,12 @@ class JointWorkbookTest {
         Files.writeString(
             folder.resolve("hoist.json"),
             both.replace(
-                "\"formatVersion\": 1,",
-                "\"formatVersion\": 1, \"analysis\": {\"bounds\": \"upper\"},"));
+                    "\"formatVersion\": 1,",
+                    "\"formatVersion\": 1, \"analysis\": {\"bounds\": \"upper\"},")
+                .replace(
+                    "\"joint\": \"bolted-foot\"",
+                    "\"joint\": \"bolted-foot\", \"turn\": \"20 deg\","
+                        + " \"ground\": {\"slope\": \"4 deg\", \"falls\": [1, 2, 0]}"));
     checked = CheckedJob.of(upper, folder);
     assertThat(checked.exit()).as(checked.said()).isEqualTo(1);
     book = checked.book();
