@@ -105,8 +105,7 @@ final class JointGroups {
     List<Shown> shown = new ArrayList<>();
     for (JointFinding finding : worst.values()) {
       JointFinding host = isUsed(finding) ? finding : elsewhere(finding, used);
-      shown.add(
-          new Shown(finding, host, Required.of(ends.get(finding.joint().name()), "A joint")));
+      shown.add(new Shown(finding, host, Required.of(ends.get(finding.joint().name()), "A joint")));
     }
     return new JointGroups(shown);
   }

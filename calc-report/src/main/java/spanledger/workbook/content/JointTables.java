@@ -115,7 +115,9 @@ final class JointTables {
     Map<Working, Integer> here = new HashMap<>();
     List<ProcedureTable.Row> table = new ArrayList<>();
     for (JointRows.Row row : own) {
-      table.add(new ProcedureTable.Row(List.of(row.label(), row.combination()), inputs(row, here, sheet.name())));
+      table.add(
+          new ProcedureTable.Row(
+              List.of(row.label(), row.combination()), inputs(row, here, sheet.name())));
       here.put(row.working(), here.size());
     }
     ProcedureCells cells =
@@ -131,8 +133,7 @@ final class JointTables {
     here.forEach((working, row) -> places.put(working, new Place(cells, row)));
   }
 
-  private List<InputCell> inputs(
-      JointRows.Row row, Map<Working, Integer> here, String sheet) {
+  private List<InputCell> inputs(JointRows.Row row, Map<Working, Integer> here, String sheet) {
     List<InputCell> cells = new ArrayList<>();
     List<Input> inputs = row.working().procedure().procedure().inputs();
     for (int i = 0; i < inputs.size(); i++) {
