@@ -7,11 +7,15 @@ import spanledger.picture.structure.StructureAlbum;
 import spanledger.verdict.Assessment;
 import spanledger.workbook.content.JobSheets;
 import spanledger.workbook.content.PictureSheet;
+import spanledger.workbook.content.PrintSet;
 import spanledger.workbook.layout.LedgerWorkbook;
 import spanledger.workbook.layout.WorkbookIdentity;
 
 /** The workbook of a job: a calculation that proves itself cell by cell. */
 public final class JobWorkbook {
+
+  /** Of the digest in page footers: enough to tell files apart by eye. */
+  private static final int DIGITS = 16;
 
   private JobWorkbook() {}
 
@@ -26,6 +30,7 @@ public final class JobWorkbook {
     try (LedgerWorkbook workbook = LedgerWorkbook.of(identity(job))) {
       JobSheets.write(workbook, job, assessment);
       PictureSheet.write(workbook, album);
+      PrintSet.choose(workbook);
       workbook.save(file);
     }
   }
@@ -34,11 +39,16 @@ public final class JobWorkbook {
   public static byte[] parsed(Job job, Assessment assessment) {
     try (LedgerWorkbook workbook = LedgerWorkbook.parsingFormulas(identity(job))) {
       JobSheets.write(workbook, job, assessment);
+      PrintSet.choose(workbook);
       return workbook.toBytes();
     }
   }
 
   private static WorkbookIdentity identity(Job job) {
-    return new WorkbookIdentity(job.title().reference(), job.title().title(), job.title().date());
+    return new WorkbookIdentity(
+        job.title().reference(),
+        job.title().title(),
+        job.title().date(),
+        job.sha256().substring(0, DIGITS));
   }
 }

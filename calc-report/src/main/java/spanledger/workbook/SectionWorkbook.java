@@ -39,6 +39,7 @@ public final class SectionWorkbook {
   }
 
   private static WorkbookIdentity identity(ExtrusionReport report) {
-    return new WorkbookIdentity(report.name(), "Section properties of " + report.name(), UNDATED);
+    return new WorkbookIdentity(
+        report.name(), "Section properties of " + report.name(), UNDATED, "");
   }
 }

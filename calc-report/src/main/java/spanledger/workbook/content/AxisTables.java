@@ -51,12 +51,10 @@ final class AxisTables {
 
   private AxisTables(LedgerSheet sheet, VertexTable vertices, BoundaryTables boundary, Axis axis) {
     String name = "axis " + axis.name();
-    sheet.nextTableFollowsOn();
     ProcedureCells distances = distances(sheet, vertices, axis);
     tables.add(distances);
     Optional<ProcedureCells> reaches = reaches(sheet, vertices, boundary, axis);
     reaches.ifPresent(tables::add);
-    sheet.nextTableFollowsOn();
     elastic =
         sheet.add(
             oneRow(

@@ -252,15 +252,20 @@ final class BalanceSheet {
                   Outcome.NOT_BALANCED)));
     }
     worst.add(heldRow(greatestHeld));
-    return sheet.add(
-        new DataTable(
-            "Greatest left over",
-            List.of(
-                Column.text("kind", 34),
-                Column.number(LEFT_OVER, "greatest of all nodes and cases", Dimension.NONE),
-                Column.number("allowed", "rounding", Dimension.NONE).withSource(tolerance.source()),
-                Column.text(VERDICT, 16)),
-            worst));
+    int top = sheet.nextRow();
+    DataCells judged =
+        sheet.add(
+            new DataTable(
+                "Greatest left over",
+                List.of(
+                    Column.text("kind", 34),
+                    Column.number(LEFT_OVER, "greatest of all nodes and cases", Dimension.NONE),
+                    Column.number("allowed", "rounding", Dimension.NONE)
+                        .withSource(tolerance.source()),
+                    Column.text(VERDICT, 16)),
+                worst));
+    sheet.printFrom(top);
+    return judged;
   }
 
   private List<LedgerCell> heldRow(double greatest) {

@@ -52,6 +52,8 @@ final class BasisSheet {
     for (String step : AUDIT) {
       sheet.note(step);
     }
+    sheet.heading("What is printed");
+    PRINTED.forEach(sheet::note);
     sheet.add(new Legend());
     sheet.add(new SignOff());
   }
@@ -69,6 +71,15 @@ final class BasisSheet {
               + " taken to meet. Walls beyond class 3 make the check NOT CHECKED.",
           "Notional level forces act with permanent and area loads, both ways along X and Y; loads"
               + " given in a segment's own axes bring none.");
+
+  private static final List<String> PRINTED =
+      List.of(
+          "Print the whole workbook. Inputs with their sources, summary, pictures, worked pages and demands"
+              + " come whole. Of sheets with thousands of rows comes one page: the head with its formulas"
+              + " and sources and the first rows; of Balance sheets the totals; of the long tables between"
+              + " inputs and results nothing. What is not printed whole says \"in part\" at its top.",
+          "To print more of a sheet, change or clear its print area in the spreadsheet program. To print"
+              + " another row in full, choose it on Worked page.");
 
   private static final List<String> AUDIT =
       List.of(

@@ -40,6 +40,7 @@ final class CombinationSheet {
         "Every combination that governs an effect, case by case. A moving load stands where it is"
             + " worst for that effect.");
     writeCases(sheet, kept);
+    sheet.printUpToHere();
     combinations.writeTerms(sheet, kept, figures);
     return combinations;
   }

@@ -75,7 +75,7 @@ final class DeckSheet {
             + " are read between two rows, never beyond them.");
     sheet.note(
         "Change a span or a number of a table and the rows are looked up anew; outside the table"
-            + " there is no value. What is not checked is listed on Summary.");
+            + " there is no value. Loads per area stand in MPa: 0.001 MPa is 1 kN/m². What is not checked is listed on Summary.");
     PanelTableCells given = PanelTableCells.write(sheet, job.deck().uses());
     List<DeckFinding> findings =
         DeckJudgement.of(job.deck(), job.rules(), job.combinations()).findings();

@@ -118,7 +118,6 @@ public final class ExtrusionSheets {
     for (ProcedureCells table : outline.tables()) {
       sheet.heading(table.procedure().procedure().title());
       sheet.add(new WorkedPage(table, 0));
-      sheet.pageBreak();
     }
   }
 

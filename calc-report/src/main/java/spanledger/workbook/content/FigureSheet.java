@@ -200,7 +200,7 @@ final class FigureSheet {
               sameAs.containsKey(f.id())
                   ? LedgerCell.linked(number(sameAs.get(f.id())))
                   : LedgerCell.given(f.value()),
-              LedgerCell.text(f.dimension().coreUnit()),
+              LedgerCell.text(unit(f)),
               LedgerCell.text(f.source().citation()),
               LedgerCell.text(f.source().confidence().words()),
               LedgerCell.text(notes.get(i))));
@@ -209,6 +209,13 @@ final class FigureSheet {
     for (int i = 0; i < figures.size(); i++) {
       numbers.put(figures.get(i).id(), cells.number(i, VALUE));
     }
+  }
+
+  /** Loads per area are not stresses to their readers: 1 kN/m² is 0.001 N/mm². */
+  private static String unit(Figure figure) {
+    return figure.text().contains("/m2") || figure.text().contains("/m²")
+        ? "N/mm²"
+        : figure.dimension().coreUnit();
   }
 
   /** A figure or constant by its id. */

@@ -131,8 +131,8 @@ final class GeometrySheet {
                     List.of(
                         new ProcedureTable.Label("what is limited", 36),
                         new ProcedureTable.Label("on", 22),
-                        new ProcedureTable.Label("limit from", 60),
-                        new ProcedureTable.Label("remark", 60)),
+                        new ProcedureTable.Label("limit from", 46),
+                        new ProcedureTable.Label("remark", 46)),
                     rows)
                 .judgedBy(LimitCheck.UTILISATION));
     tables.add(cells);

@@ -86,9 +86,6 @@ final class InfluenceSheet {
       InfluencePick pick,
       InfluenceProof proof,
       InfluenceOrdinates ordinates) {
-    if (number > 1) {
-      sheet.pageBreak();
-    }
     String title = number + ": " + pick.words();
     sheet.heading(title);
     int chartRow = sheet.nextRow();

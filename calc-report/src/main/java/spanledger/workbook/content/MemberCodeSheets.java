@@ -156,7 +156,7 @@ final class MemberCodeSheets {
                     Column.text("clause", 14),
                     Column.number(USED, "demand per resistance", Dimension.NONE),
                     Column.text("verdict", 16),
-                    Column.text("combination", 60)),
+                    Column.wrapped("combination", 56)),
                 rows));
     for (int i = 0; i < governing.size(); i++) {
       uses.put(governing.get(i), cells.number(i, USED));

@@ -104,7 +104,7 @@ final class PanelTableCells {
 
   private DataCells writeCapacities(TestedPanel panel, DataCells facts, int fact) {
     List<PanelColumn> columns = columns(panel);
-    Source source = Source.declared(panel.reference());
+    Source source = Source.declared("see Panels above");
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (int row = 0; row < panel.rows().size(); row++) {
       List<LedgerCell> cells = new ArrayList<>();

@@ -6,11 +6,11 @@ import spanledger.picture.structure.StructureAlbum;
 import spanledger.workbook.layout.LedgerSheet;
 import spanledger.workbook.layout.LedgerWorkbook;
 
-/** The sheet with the pictures of the structure, one to a printed page. */
+/** The sheet with the pictures of the structure, none torn by the end of a printed page. */
 public final class PictureSheet {
 
   /** In characters of ordinary text: a picture and the title of the sheet fit a printed page. */
-  private static final int WIDTH = 114;
+  private static final int WIDTH = 110;
 
   /** Dots per unit: sharp enough when printed. */
   private static final double DOTS = 1.25;
@@ -26,12 +26,7 @@ public final class PictureSheet {
     sheet.title(
         "Pictures of the structure",
         "Drawn from the same numbers as the other sheets; they show and prove nothing by themselves.");
-    boolean first = true;
     for (Drawing drawing : album.pictures().values()) {
-      if (!first) {
-        sheet.pageBreak();
-      }
-      first = false;
       sheet.heading(drawing.title());
       sheet.picture(PngFile.of(drawing, album.lettering(), DOTS), drawing.description(), WIDTH);
     }

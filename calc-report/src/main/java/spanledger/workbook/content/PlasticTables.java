@@ -78,7 +78,6 @@ final class PlasticTables {
             " on the positive side of the neutral axis, from a point of it",
             pieces.stream().map(piece -> piece(piece, places)).toList());
     writeRadii(whole);
-    sheet.nextTableFollowsOn();
     modulus =
         sheet.add(
             AxisTables.oneRow(

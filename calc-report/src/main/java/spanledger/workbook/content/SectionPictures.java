@@ -25,12 +25,7 @@ final class SectionPictures {
   static void write(
       LedgerSheet sheet, Map<String, Drawing> pictures, String name, Lettering lettering) {
     sheet.title("Pictures of " + name, "Drawn from the same numbers as the other sheets.");
-    boolean first = true;
     for (Drawing drawing : pictures.values()) {
-      if (!first) {
-        sheet.pageBreak();
-      }
-      first = false;
       sheet.heading(drawing.title());
       sheet.picture(PngFile.of(drawing, lettering, DOTS), drawing.description(), WIDTH);
     }

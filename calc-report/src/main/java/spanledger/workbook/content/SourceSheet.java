@@ -1,8 +1,10 @@
 package spanledger.workbook.content;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import spanledger.action.Figure;
@@ -89,29 +91,37 @@ final class SourceSheet {
     }
     uses.addAll(others);
     write(sheet, "To be confirmed", uses, true);
+    sheet.printUpToHere();
     write(sheet, "Others", uses, false);
   }
 
   private static void write(LedgerSheet sheet, String title, List<Use> uses, boolean fromMemory) {
-    List<List<LedgerCell>> rows = new ArrayList<>();
+    record Key(String where, Source source) {}
+    Map<Key, List<String>> resting = new LinkedHashMap<>();
     for (Use use : uses) {
       if ((use.source().confidence() == Confidence.FROM_MEMORY) == fromMemory) {
-        rows.add(
-            List.of(
-                LedgerCell.text(use.where()),
-                LedgerCell.text(use.what()),
-                LedgerCell.text(use.source().citation()),
-                LedgerCell.text(use.source().confidence().words())));
+        resting
+            .computeIfAbsent(new Key(use.where(), use.source()), k -> new ArrayList<>())
+            .add(use.what());
       }
     }
+    List<List<LedgerCell>> rows = new ArrayList<>();
+    resting.forEach(
+        (key, what) ->
+            rows.add(
+                List.of(
+                    LedgerCell.text(key.where()),
+                    LedgerCell.text(String.join("; ", what)),
+                    LedgerCell.text(key.source().citation()),
+                    LedgerCell.text(key.source().confidence().words()))));
     sheet.add(
         new DataTable(
             title,
             List.of(
-                Column.text("where", 36),
-                Column.wrapped("formula or figure", 44),
-                Column.wrapped("source", 60),
-                Column.text("confidence", 38)),
+                Column.wrapped("where", 32),
+                Column.wrapped("formulas or figures", 60),
+                Column.wrapped("source", 44),
+                Column.wrapped("confidence", 24)),
             rows));
   }
 }

@@ -50,8 +50,8 @@ final class StandingLevels {
                     new DataTable(
                         "Level and upward forces",
                         List.of(
-                            Column.text("rule", 44),
-                            Column.text("force", 44),
+                            Column.wrapped("rule", 18),
+                            Column.text("force", 30),
                             force("F_X", "along X"),
                             force("F_Y", "along Y"),
                             force("F_Z", "along Z"),

@@ -56,7 +56,7 @@ final class StandingLines {
             new ProcedureTable(
                 "Lines through the feet about which it may tip",
                 TippingEdge.PROCEDURE.compile(),
-                List.of(new ProcedureTable.Label("line", 44)),
+                List.of(new ProcedureTable.Label("line", 28)),
                 rows));
     tables.add(cells);
   }
@@ -89,7 +89,7 @@ final class StandingLines {
   /** A table of loads, the rows of each line one after another in the order given. */
   ProcedureCells table(String title, Procedure procedure, List<String> headings, List<Row> loads) {
     List<ProcedureTable.Label> labels = new ArrayList<>();
-    headings.forEach(heading -> labels.add(new ProcedureTable.Label(heading, 44)));
+    headings.forEach(heading -> labels.add(new ProcedureTable.Label(heading, 28)));
     List<ProcedureTable.Row> rows = new ArrayList<>();
     CompiledProcedure compiled = procedure.compile();
     for (Row load : loads) {
@@ -102,7 +102,7 @@ final class StandingLines {
       words.addAll(load.labels());
       rows.add(new ProcedureTable.Row(words, inputs));
     }
-    labels.add(0, new ProcedureTable.Label("line", 44));
+    labels.add(0, new ProcedureTable.Label("line", 28));
     ProcedureCells table = sheet.add(new ProcedureTable(title, compiled, labels, rows));
     tables.add(table);
     return table;

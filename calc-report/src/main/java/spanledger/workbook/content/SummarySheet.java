@@ -32,6 +32,8 @@ final class SummarySheet {
   static final String USED = "utilisation";
   static final String VERDICT = "verdict";
 
+  private static final int PRINTED = 7;
+
   private SummarySheet() {}
 
   static void write(
@@ -69,6 +71,8 @@ final class SummarySheet {
     }
     uncut.deck(deck.judged());
     uncut.geometry(geometry);
+    // The names of members alike would make rows high; they stand on the screen.
+    sheet.printColumns(PRINTED);
   }
 
   private static void writeOpen(LedgerSheet sheet, Assessment assessment) {
@@ -88,11 +92,11 @@ final class SummarySheet {
         new DataTable(
             "Not checked",
             List.of(
-                Column.text("check", 34),
-                Column.text("on", 22),
+                Column.wrapped("check", 50),
+                Column.wrapped("on", 20),
                 Column.text(" ", 12),
-                Column.text(VERDICT, 16),
-                Column.wrapped("why", 34)),
+                Column.text(VERDICT, 14),
+                Column.wrapped("why", 88)),
             rows));
   }
 
@@ -154,10 +158,10 @@ final class SummarySheet {
         new DataTable(
             "Proof of the solution",
             List.of(
-                Column.text("equilibrium", 34),
-                Column.text("of", 22),
+                Column.wrapped("equilibrium", 50),
+                Column.text("of", 20),
                 Column.number("left over", "", Dimension.NONE),
-                Column.text(VERDICT, 16)),
+                Column.text(VERDICT, 14)),
             rows));
   }
 
@@ -189,22 +193,22 @@ final class SummarySheet {
     }
     List<Column> columns =
         List.of(
-            Column.text("check", 34),
-            Column.text("on", 22),
+            Column.wrapped("check", 50),
+            Column.wrapped("on", 20),
             Column.number(USED, "demand per capacity", Dimension.NONE),
-            Column.text(VERDICT, 16),
-            Column.text("cut", 30),
-            Column.text("combination", 70),
-            Column.text("remark", 30),
-            Column.wrapped("worst of these, made alike", 60));
+            Column.text(VERDICT, 14),
+            Column.wrapped("combination", 88),
+            Column.wrapped("cut", 24),
+            Column.wrapped("remark", 16),
+            Column.wrapped("worst of these, made alike", 110));
     DataCells cells = sheet.add(new DataTable(group.words(), columns, rows));
     double greatest = values.stream().mapToDouble(v -> v).max().orElse(0);
     sheet.add(
         new DataTable(
             "",
             List.of(
-                Column.text("greatest of " + group.words().toLowerCase(java.util.Locale.ROOT), 34),
-                Column.text("", 22).withWords(""),
+                Column.text("greatest of " + group.words().toLowerCase(java.util.Locale.ROOT), 50),
+                Column.text("", 20).withWords(""),
                 Column.number(USED, "", Dimension.NONE)),
             List.of(
                 List.of(
@@ -226,8 +230,8 @@ final class SummarySheet {
             used.value() <= 1,
             open ? Outcome.NOT_CHECKED : Outcome.PASS,
             open ? Outcome.NOT_CHECKED : Outcome.FAIL),
-        LedgerCell.text(governing.station().words()),
         LedgerCell.text(governing.instance().words()),
+        LedgerCell.text(governing.station().words()),
         LedgerCell.text(verdict.remark()),
         LedgerCell.text(covered.size() == 1 ? "" : String.join(", ", covered)));
   }

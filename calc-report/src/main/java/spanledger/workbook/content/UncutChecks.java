@@ -36,7 +36,7 @@ final class UncutChecks {
               one.used(),
               one.finding().remark()));
     }
-    add(CheckGroup.DECK.words(), "demand per capacity", Column.wrapped("remark", 60), rows);
+    add(CheckGroup.DECK.words(), "demand per capacity", Column.wrapped("remark", 88), rows);
   }
 
   void geometry(List<GeometrySheet.Judged> geometry) {
@@ -52,7 +52,7 @@ final class UncutChecks {
     add(
         CheckGroup.GEOMETRY.words(),
         "size per limit, or limit per size",
-        Column.wrapped("remark", 60),
+        Column.wrapped("remark", 88),
         rows);
   }
 
@@ -68,7 +68,7 @@ final class UncutChecks {
     add(
         "Stability of the frame",
         "1 over the critical load factor",
-        Column.wrapped("why", 34),
+        Column.wrapped("why", 88),
         rows);
   }
 
@@ -86,7 +86,7 @@ final class UncutChecks {
     add(
         CheckGroup.VIBRATION.words(),
         "limit per frequency",
-        Column.wrapped("how it moves", 34),
+        Column.wrapped("how it moves", 88),
         rows);
   }
 
@@ -105,7 +105,7 @@ final class UncutChecks {
     add(
         CheckGroup.WHOLE_STRUCTURE.words(),
         "demand per capacity",
-        Column.wrapped("remark", 60),
+        Column.wrapped("remark", 88),
         rows);
   }
 
@@ -155,10 +155,10 @@ final class UncutChecks {
         new DataTable(
             title,
             List.of(
-                Column.text("check", 34),
-                Column.text("on", 22),
+                Column.wrapped("check", 50),
+                Column.wrapped("on", 20),
                 Column.number(USED, used, Dimension.NONE),
-                Column.text(SummarySheet.VERDICT, 16),
+                Column.text(SummarySheet.VERDICT, 14),
                 last),
             rows));
   }

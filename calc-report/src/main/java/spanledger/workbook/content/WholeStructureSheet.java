@@ -81,15 +81,22 @@ final class WholeStructureSheet {
             + " where they tip. Which place or direction of a load is worst was found by search; the"
             + " moments are live.");
     StandingFactors factors = new StandingFactors(sheet, result);
+    sheet.printUpToHere();
     StandingLines lines = new StandingLines(sheet, result, nodes);
     StandingWeights weights =
         new StandingWeights(
             sheet, lines, job, result.permanent(), result.standing().ballast(), sections, figures);
     StandingVariables variables = new StandingVariables(sheet, lines, factors, result, figures);
+    int judged = sheet.nextRow();
     ProcedureCells balance = writeBalance(sheet, result, factors, weights, variables, figures);
     writeWorst(sheet, result, balance);
+    sheet.printFrom(judged);
     writeBallast(sheet, lines, result, factors, balance, figures);
+    int slides = sheet.nextRow();
     writeSliding(sheet, result, factors, weights, figures);
+    if (sheet.nextRow() > slides) {
+      sheet.printFrom(slides);
+    }
     tables.add(weights.memberWeights());
     tables.addAll(lines.tables());
   }
@@ -124,9 +131,9 @@ final class WholeStructureSheet {
                     "Tipping about each line under each rule",
                     TippingCase.BALANCE.compile(),
                     List.of(
-                        new ProcedureTable.Label("line", 44),
-                        new ProcedureTable.Label("rule", 44),
-                        new ProcedureTable.Label("leads", 44)),
+                        new ProcedureTable.Label("line", 28),
+                        new ProcedureTable.Label("rule", 24),
+                        new ProcedureTable.Label("leads", 34)),
                     rows)
                 .judgedBy(USED));
     tables.add(balance);
@@ -160,7 +167,7 @@ final class WholeStructureSheet {
             new DataTable(
                 "Worst rule of each line",
                 List.of(
-                    Column.text("line", 44),
+                    Column.wrapped("line", 18),
                     Column.number(USED, "what tips per what holds", Dimension.NONE)),
                 rows));
     int row = 0;
@@ -203,13 +210,15 @@ final class WholeStructureSheet {
                   InputCell.shown(perMass.number(edge, "k_out")),
                   InputCell.shown(perMass.number(edge, "k_z")))));
     }
+    int added = sheet.nextRow();
     tables.add(
         sheet.add(
             new ProcedureTable(
                 "Ballast to add so that it just does not tip, all places together",
                 TippingCase.BALLAST.compile(),
-                List.of(new ProcedureTable.Label("line", 44), new ProcedureTable.Label("rule", 44)),
+                List.of(new ProcedureTable.Label("line", 28), new ProcedureTable.Label("rule", 24)),
                 rows)));
+    sheet.printFrom(added);
   }
 
   private static DataCells writeUnitBallast(
@@ -255,7 +264,7 @@ final class WholeStructureSheet {
         new DataTable(
             "Moments per mass of ballast",
             List.of(
-                Column.text("line", 44),
+                Column.wrapped("line", 18),
                 Column.number("k_in", "holds", perMass),
                 Column.number("k_out", "tips", perMass),
                 Column.number("k_z", "by height", perMass)),
@@ -292,7 +301,7 @@ final class WholeStructureSheet {
                   levels.sum(i, "U"))));
     }
     List<ProcedureTable.Label> labels =
-        List.of(new ProcedureTable.Label("rule", 44), new ProcedureTable.Label("leads", 44));
+        List.of(new ProcedureTable.Label("rule", 24), new ProcedureTable.Label("leads", 34));
     ProcedureCells balance =
         sheet.add(
             new ProcedureTable(

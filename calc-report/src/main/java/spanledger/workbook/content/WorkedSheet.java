@@ -36,17 +36,14 @@ final class WorkedSheet {
       ProcedureCells table = strength.get(i);
       sheet.heading(table.procedure().procedure().title());
       sheet.add(new WorkedPage(table, i == 0 ? cut : stressRow));
-      sheet.pageBreak();
     }
     for (MemberCodeSheets.Row row : byCode) {
       sheet.heading(row.table().procedure().procedure().title());
       sheet.add(new WorkedPage(row.table(), row.row()));
-      sheet.pageBreak();
     }
     for (ProcedureCells table : deflection) {
       sheet.heading(table.procedure().procedure().title());
       sheet.add(new WorkedPage(table, 0));
-      sheet.pageBreak();
     }
   }
 }

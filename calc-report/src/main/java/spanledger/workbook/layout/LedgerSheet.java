@@ -10,6 +10,10 @@ public final class LedgerSheet {
 
   private static final double TITLE_HEIGHT = 24;
   private static final double HEADING_HEIGHT = 17;
+  private static final int TITLE_ROWS = 3;
+
+  /** Of rows that no other height is set for, in pt: one line of ordinary text. */
+  static final double ROW_HEIGHT = 12;
 
   private final XSSFSheet sheet;
   private final Styles styles;
@@ -21,6 +25,7 @@ public final class LedgerSheet {
   private final JudgementMarks judgements = new JudgementMarks();
   private final PageSetup page = new PageSetup();
   private int next;
+  private int lastHeading = -2;
 
   LedgerSheet(XSSFSheet sheet, Styles styles, SharedWords words, boolean parsing) {
     this.sheet = sheet;
@@ -46,8 +51,10 @@ public final class LedgerSheet {
     next += 3;
   }
 
-  /** A heading over what follows. */
+  /** A heading over what follows; both stay on one printed page if they fit on one. */
   public void heading(String words) {
+    beginBlock();
+    lastHeading = next;
     cells.text(next, 0, CellRole.HEADING, styles, words);
     cells.height(next, HEADING_HEIGHT);
     next++;
@@ -66,6 +73,9 @@ public final class LedgerSheet {
 
   /** Writes a block below what is there, and an empty row after it. */
   public <R> R add(Block<R> block) {
+    if (lastHeading != next - 1) {
+      beginBlock();
+    }
     R result = block.writeTo(this);
     next++;
     return result;
@@ -96,13 +106,45 @@ public final class LedgerSheet {
   /** What follows begins on a new printed page. */
   public void pageBreak() {
     if (next > 0) {
-      sheet.setRowBreak(next - 1);
+      page.pageBegins(next);
     }
   }
 
-  /** Lets the next table of a procedure, a short one, follow on the same page. */
-  public void nextTableFollowsOn() {
-    page.nextTableFollowsOn();
+  private void beginBlock() {
+    // The title and what stands below it stay together.
+    if (next > TITLE_ROWS) {
+      page.blockBegins(next);
+    }
+  }
+
+  /** Prints what fits on the first page, unless rows to print were chosen. */
+  public void printFirstPage() {
+    page.printFirstPage();
+  }
+
+  /** Prints the left columns only, so many. */
+  public void printColumns(int columns) {
+    page.printUpTo(columns - 1);
+  }
+
+  /** Prints only the left columns of a sheet that is too wide for one page. */
+  public void printLeftPage() {
+    page.printLeftPage();
+  }
+
+  /** Prints nothing, unless rows to print were chosen; the sheet has a title. */
+  public void printNothing() {
+    page.printNothing();
+  }
+
+  /** Prints what stands on the sheet so far, and of the rest only what is chosen as well. */
+  public void printUpToHere() {
+    page.print(0, Math.max(next - 1, 0));
+  }
+
+  /** Prints what stands on the sheet from this row on, from 0, under its title. */
+  public void printFrom(int row) {
+    page.print(row, next - 1);
   }
 
   SheetCells cells() {
@@ -154,6 +196,7 @@ public final class LedgerSheet {
   }
 
   void finish(WorkbookIdentity identity) {
+    sheet.setDefaultRowHeightInPoints((float) ROW_HEIGHT);
     ColumnWidths columns = new ColumnWidths(widths);
     columns.applyTo(sheet);
     WrappedText.heights(cells.wrapped(), columns).forEach(cells::height);
@@ -161,13 +204,13 @@ public final class LedgerSheet {
     pictures.forEach(picture -> picture.place(sheet, columns));
     charts.forEach((row, chart) -> chart.place(sheet, cells.rows(), row));
     judgements.mark(sheet);
-    int lastRow = Math.max(cells.lastRow(), next - 1);
-    int lastColumn = Math.max(cells.lastColumn(), 0);
     for (Picture picture : pictures) {
-      lastColumn = Math.max(lastColumn, picture.lastColumn(columns));
+      page.across(picture.lastColumn(columns));
     }
-    CellAddress end = at(Math.max(lastRow, 0), Math.max(cells.lastColumn(), 0));
+    // The sheet reaches down over its pictures.
+    cells.rows().reach(next - 1);
+    CellAddress end = at(Math.max(cells.lastRow(), 0), Math.max(cells.lastColumn(), 0));
     sheet.getCTWorksheet().getDimension().setRef("A1:" + end.relative());
-    page.apply(sheet, identity, columns, Math.max(lastRow, 0), lastColumn);
+    page.apply(sheet, identity, columns, cells.rows());
   }
 }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -64,6 +65,11 @@ public final class LedgerWorkbook implements AutoCloseable {
   /** A name for a sheet that holds words of the job: what no sheet name may have is left out. */
   public static String nameOfSheet(String words) {
     return SheetName.from(words);
+  }
+
+  /** All sheets, in the order in which they were added. */
+  public List<LedgerSheet> sheets() {
+    return List.copyOf(sheets.values());
   }
 
   /**

@@ -47,7 +47,7 @@ public record LineChart(
     List<CellRange> marked) {
 
   /** How many rows of the sheet it takes. */
-  public static final int ROWS = 18;
+  public static final int ROWS = 22;
 
   private static final int LAST_COLUMN = 6;
   private static final String ENGLISH = "en-GB";

@@ -16,8 +16,8 @@ final class Picture {
   /** Of ordinary text at 96 dots per inch; the widest digit counts. */
   private static final int PIXELS_PER_CHARACTER = 7;
 
-  /** Rows without a height of their own are 15 pt high. */
-  private static final int PIXELS_PER_ROW = 20;
+  /** Of rows without a height of their own. */
+  private static final int PIXELS_PER_ROW = (int) Math.round(LedgerSheet.ROW_HEIGHT * 96 / 72);
 
   private final byte[] png;
   private final String description;

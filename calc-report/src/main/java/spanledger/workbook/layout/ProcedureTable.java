@@ -107,10 +107,6 @@ public record ProcedureTable(
   public ProcedureCells writeTo(LedgerSheet sheet) {
     double[][] values = values();
     TablePlan plan = TablePlan.of(this, values);
-    if (sheet.page().tableBeginsPage()) {
-      // A page break between a wide header and its rows would leave pages of bare numbers.
-      sheet.pageBreak();
-    }
     if (!title.isEmpty()) {
       sheet.heading(title);
     }

@@ -16,10 +16,10 @@ import spanledger.procedure.SymbolicText;
 final class ProcedureTableHeader {
 
   private static final int NUMBER_WIDTH = 12;
-  private static final int WIDEST_STEP = 26;
+  private static final int WIDEST_STEP = 20;
   private static final int COUNTER_WIDTH = 6;
   private static final int KEY_WIDTH = 11;
-  private static final int SOURCES_WIDTH = 62;
+  private static final int SOURCES_WIDTH = 44;
 
   private final LedgerSheet sheet;
   private final TablePlan plan;

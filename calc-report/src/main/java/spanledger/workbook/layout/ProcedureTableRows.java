@@ -6,6 +6,9 @@ import spanledger.procedure.Step;
 /** The rows of a procedure's table. */
 final class ProcedureTableRows {
 
+  /** Labels of this width, in characters, hold sentences, which would be cut off. */
+  private static final int WIDE = 40;
+
   private final LedgerSheet sheet;
   private final SheetCells cells;
   private final Styles styles;
@@ -58,7 +61,9 @@ final class ProcedureTableRows {
   private void writeLabels(int row, int r) {
     List<String> labels = plan.table().rows().get(r).labels();
     for (int i = 0; i < labels.size(); i++) {
-      cells.text(row, plan.labelColumn(i), CellRole.LABEL, styles, labels.get(i));
+      boolean wide = plan.table().labels().get(i).width() >= WIDE;
+      CellRole role = wide ? CellRole.WRAPPED : CellRole.LABEL;
+      cells.text(row, plan.labelColumn(i), role, styles, labels.get(i));
     }
     List<InlineInputs.Key> keys = plan.inline().keys();
     for (int i = 0; i < keys.size(); i++) {

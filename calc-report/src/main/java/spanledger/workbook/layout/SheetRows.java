@@ -23,6 +23,7 @@ final class SheetRows {
   private static final class Row {
     private byte[] cells = {};
     private double height;
+    private boolean hidden;
     private int lastColumn = -1;
     private boolean ordered = true;
   }
@@ -75,6 +76,32 @@ final class SheetRows {
     row(row).height = Math.round(points * 20) / 20.0;
   }
 
+  /** Hides a row. */
+  void hide(int row) {
+    row(row).hidden = true;
+  }
+
+  /** The last column in use in some rows, -1 if none. */
+  int lastColumn(int firstRow, int lastRow) {
+    return rows.subMap(firstRow, true, Math.max(firstRow, lastRow), true).values().stream()
+        .mapToInt(row -> row.lastColumn)
+        .max()
+        .orElse(-1);
+  }
+
+  /** Makes sure that the sheet has a row, if only an empty one. */
+  void reach(int row) {
+    if (row > lastRow()) {
+      row(row);
+    }
+  }
+
+  /** The height of a row, in pt. */
+  double heightOf(int row) {
+    Row known = rows.get(row);
+    return known == null || known.height == 0 ? LedgerSheet.ROW_HEIGHT : known.height;
+  }
+
   /** The last row in use, -1 if none. */
   int lastRow() {
     return rows.isEmpty() ? -1 : rows.lastKey();
@@ -106,7 +133,8 @@ final class SheetRows {
     for (Map.Entry<Integer, Row> entry : rows.entrySet()) {
       Row row = entry.getValue();
       String height = row.height > 0 ? " ht=\"" + row.height + "\" customHeight=\"true\"" : "";
-      String head = "<row r=\"" + (entry.getKey() + 1) + "\"" + height + ">";
+      String hidden = row.hidden ? " hidden=\"true\"" : "";
+      String head = "<row r=\"" + (entry.getKey() + 1) + "\"" + hidden + height + ">";
       out.write(head.getBytes(StandardCharsets.UTF_8));
       out.write(row.ordered ? row.cells : ordered(row));
       out.write("</row>".getBytes(StandardCharsets.UTF_8));

@@ -23,7 +23,7 @@ final class WorkedLines {
   static final int CHECK = 5;
 
   private static final int AS_TEXT = 7;
-  private static final int[] WIDTHS = {12, 50, 62, 15, 10, 14, 3, 14};
+  private static final int[] WIDTHS = {12, 42, 54, 14, 9, 13, 3, 14};
 
   private final LedgerSheet sheet;
   private final SheetCells cells;

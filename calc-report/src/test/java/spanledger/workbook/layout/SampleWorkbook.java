@@ -22,7 +22,8 @@ final class SampleWorkbook {
       new WorkbookIdentity(
           "12 bays & stair, citrus packing house",
           "Proof of a sorting-line platform",
-          LocalDate.of(2026, 3, 2));
+          LocalDate.of(2026, 3, 2),
+          "0123456789abcdef");
 
   private static final Source INVENTED =
       new Source("Demonstration job", "sections", spanledger.provenance.Confidence.INVENTED);

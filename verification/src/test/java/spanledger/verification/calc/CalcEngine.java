@@ -98,9 +98,24 @@ public final class CalcEngine {
    * @throws IOException if the program fails or takes longer than five minutes, with its output
    */
   public Path recalculate(Path workbook) throws IOException {
+    return convert(workbook, "xlsx", "xlsx:Calc MS Excel 2007 XML");
+  }
+
+  /**
+   * Prints a workbook, all sheets of it, as they are set to be printed.
+   *
+   * @param workbook an xlsx file, not modified
+   * @return the PDF file, in a new folder that is removed when the tests end
+   * @throws IOException if the program fails or takes longer than five minutes, with its output
+   */
+  public Path print(Path workbook) throws IOException {
+    return convert(workbook, "pdf", "pdf:calc_pdf_Export");
+  }
+
+  private Path convert(Path workbook, String ending, String filter) throws IOException {
     Path folder = Files.createTempDirectory("spanledger-calc");
     Path profile = folder.resolve("profile");
-    Path output = folder.resolve("recalculated");
+    Path output = folder.resolve("converted");
     Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
     Path settings = Files.createDirectories(profile.resolve("user"));
     Files.writeString(settings.resolve("registrymodifications.xcu"), ALWAYS_RECALCULATE);
@@ -113,7 +128,7 @@ public final class CalcEngine {
               "--headless",
               "--norestore",
               "--convert-to",
-              "xlsx:Calc MS Excel 2007 XML",
+              filter,
               "--outdir",
               output.toString(),
               workbook.toAbsolutePath().toString()));
@@ -122,16 +137,16 @@ public final class CalcEngine {
     }
     Path name = workbook.getFileName();
     String stem = name == null ? "" : name.toString().replaceFirst("\\.[^.]*$", "");
-    Path recalculated = output.resolve(stem + ".xlsx");
-    if (!Files.isRegularFile(recalculated)) {
+    Path converted = output.resolve(stem + "." + ending);
+    if (!Files.isRegularFile(converted)) {
       throw new IOException(
           program
-              + " wrote no workbook from "
+              + " wrote nothing from "
               + workbook
               + ": "
               + Files.readString(folder.resolve("output.txt")));
     }
-    return recalculated;
+    return converted;
   }
 
   private static void run(Path printed, List<String> command) throws IOException {

@@ -9,6 +9,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spanledger.cli.Main;
@@ -17,6 +20,8 @@ import spanledger.verification.calc.CalcEngine;
 
 /** The workbook of a job whose members have an outline: the outline is worked out in it, live. */
 class OutlineJobTest {
+
+  private static final int MOST_PAGES = 60;
 
   @TempDir private Path folder;
 
@@ -54,6 +59,27 @@ class OutlineJobTest {
 
     assertThat(recalculation.compared()).isGreaterThan(300);
     assertThat(recalculation.disagreements()).isEmpty();
+  }
+
+  /**
+   * Given: a job with one kind of member and a drawn section, more than 30 sheets. Expected: those
+   * that are read on paper, with totals in place of long tables; about a page each.
+   */
+  @Test
+  void whatIsPrintedIsShort() throws IOException {
+    CalcEngine engine = CalcEngine.required();
+    Path workbook = checked();
+
+    try (PDDocument pages = Loader.loadPDF(engine.print(workbook).toFile())) {
+      String text = new PDFTextStripper().getText(pages);
+      assertThat(pages.getNumberOfPages()).isBetween(20, MOST_PAGES);
+      assertThat(text)
+          .contains("page 1 of " + pages.getNumberOfPages(), "file SHA-256 ")
+          .contains("Structural calculation", "Not checked", "Worked page", "To be confirmed")
+          // Of Balance its totals and no nodes.
+          .contains("Balance, in part", "Greatest left over")
+          .doesNotContain("Left over at the nodes", "Movements of the nodes");
+    }
   }
 
   /** Area and moments of the section are links to sums over the vertices, not numbers. */
