@@ -1,6 +1,7 @@
 package spanledger.workbook.content;
 
 import java.util.Set;
+import java.util.regex.Pattern;
 import spanledger.workbook.layout.LedgerSheet;
 import spanledger.workbook.layout.LedgerWorkbook;
 
@@ -29,7 +30,10 @@ public final class PrintSet {
           SheetNames.GEOMETRY,
           SheetNames.PIECES,
           SheetNames.WORKED,
-          SheetNames.JOINT_WORKED);
+          SheetNames.JOINTS);
+
+  /** The worked pages of a kind of joint, which have its number. */
+  private static final Pattern JOINT_PAGE = Pattern.compile("Joint [0-9]+ .*");
 
   /** Long tables between inputs and results, proved by the totals of Balance sheets. */
   private static final Set<String> BETWEEN =
@@ -40,6 +44,10 @@ public final class PrintSet {
           SheetNames.NODE_FORCES,
           SheetNames.CUT_LOADS,
           SheetNames.STATE_CUT_LOADS,
+          SheetNames.JOINT_CHOICES,
+          "Vibration pieces",
+          "Vibration movements",
+          "Vibration forces",
           "Critical mode",
           "Mode movements",
           "Influence proof",
@@ -60,7 +68,7 @@ public final class PrintSet {
       } else if (sheet.name().equals(SheetNames.SECTIONS)) {
         // Given sizes and strengths stand on the left; what follows from them needs no paper.
         sheet.printLeftPage();
-      } else if (!WHOLE.contains(sheet.name())) {
+      } else if (!WHOLE.contains(sheet.name()) && !JOINT_PAGE.matcher(sheet.name()).matches()) {
         sheet.printFirstPage();
       }
     }

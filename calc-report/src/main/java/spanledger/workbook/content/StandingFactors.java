@@ -47,13 +47,13 @@ final class StandingFactors {
             new DataTable(
                 "Factors of the rules",
                 List.of(
-                    Column.wrapped("rule", 18),
-                    Column.text("on", 30),
+                    Column.wrapped("rule", 14),
+                    Column.wrapped("on", 24),
                     Column.text("factor", 14),
                     Column.number(FACTOR, "", Dimension.NONE),
-                    Column.wrapped(DataTable.SOURCE_HEADING, 26),
+                    Column.wrapped(DataTable.SOURCE_HEADING, 20),
                     Column.wrapped("confidence", 16),
-                    Column.wrapped("rule from", 20)),
+                    Column.wrapped("rule from", 14)),
                 rows));
     for (int i = 0; i < keys.size(); i++) {
       numbers.put(keys.get(i), cells.number(i, FACTOR));

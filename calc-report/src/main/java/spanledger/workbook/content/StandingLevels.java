@@ -50,8 +50,8 @@ final class StandingLevels {
                     new DataTable(
                         "Level and upward forces",
                         List.of(
-                            Column.wrapped("rule", 18),
-                            Column.text("force", 30),
+                            Column.wrapped("rule", 14),
+                            Column.text("force", 28),
                             force("F_X", "along X"),
                             force("F_Y", "along Y"),
                             force("F_Z", "along Z"),

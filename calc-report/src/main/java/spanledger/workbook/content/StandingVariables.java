@@ -127,9 +127,9 @@ final class StandingVariables {
             new DataTable(
                 "Variable loads with their factors",
                 List.of(
-                    Column.wrapped("line", 18),
-                    Column.wrapped("rule", 18),
-                    Column.text("load", 30),
+                    Column.wrapped("line", 14),
+                    Column.wrapped("rule", 14),
+                    Column.text("load", 28),
                     Column.number("M", "tips", Dimension.MOMENT),
                     Column.number("γ", "factor", Dimension.NONE),
                     Column.number(FACTORED, "with its factor", Dimension.MOMENT)),

@@ -73,7 +73,7 @@ final class StandingWeights {
         sheet.add(
             new DataTable(
                 "Permanent weight",
-                List.of(Column.wrapped("of", 18), Column.number("V", "weight", Dimension.FORCE)),
+                List.of(Column.wrapped("of", 14), Column.number("V", "weight", Dimension.FORCE)),
                 List.of(List.of(LedgerCell.text("all permanent loads"), weight.cell()))));
   }
 
@@ -97,7 +97,7 @@ final class StandingWeights {
             new ProcedureTable(
                 "Weight of members",
                 MemberWeight.PROCEDURE.compile(),
-                List.of(new ProcedureTable.Label("member", 30)),
+                List.of(new ProcedureTable.Label("member", 28)),
                 rows));
     weight.plus(weights, 0, rows.size(), "W");
     List<StandingLines.Row> beside = new ArrayList<>();
@@ -173,7 +173,7 @@ final class StandingWeights {
             new DataTable(
                 "Ballast",
                 List.of(
-                    Column.wrapped("ballast", 18),
+                    Column.wrapped("ballast", 14),
                     Column.number("m", "mass", Dimension.MASS),
                     Column.number("W", "weight", Dimension.FORCE),
                     Column.wrapped(DataTable.SOURCE_HEADING, 44)),
@@ -259,7 +259,7 @@ final class StandingWeights {
             new DataTable(
                 "Permanent forces, holding or tipping as a whole",
                 List.of(
-                    Column.wrapped("force", 18),
+                    Column.wrapped("force", 14),
                     Column.number("W", "downward", Dimension.FORCE),
                     Column.number("M_in", "holds", Dimension.MOMENT),
                     Column.number("M_out", "tips", Dimension.MOMENT),
@@ -296,7 +296,7 @@ final class StandingWeights {
         new DataTable(
             "All permanent loads about each line, without factors",
             List.of(
-                Column.wrapped("line", 18),
+                Column.wrapped("line", 14),
                 Column.number("M_in", "parts that hold", Dimension.MOMENT),
                 Column.number("M_out", "parts that tip", Dimension.MOMENT),
                 Column.number("M_z", "weight times height", Dimension.MOMENT)),

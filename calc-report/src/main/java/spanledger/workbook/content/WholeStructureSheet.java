@@ -133,7 +133,7 @@ final class WholeStructureSheet {
                     List.of(
                         new ProcedureTable.Label("line", 28),
                         new ProcedureTable.Label("rule", 24),
-                        new ProcedureTable.Label("leads", 34)),
+                        new ProcedureTable.Label("leads", 28)),
                     rows)
                 .judgedBy(USED));
     tables.add(balance);
@@ -167,7 +167,7 @@ final class WholeStructureSheet {
             new DataTable(
                 "Worst rule of each line",
                 List.of(
-                    Column.wrapped("line", 18),
+                    Column.wrapped("line", 14),
                     Column.number(USED, "what tips per what holds", Dimension.NONE)),
                 rows));
     int row = 0;
@@ -264,7 +264,7 @@ final class WholeStructureSheet {
         new DataTable(
             "Moments per mass of ballast",
             List.of(
-                Column.wrapped("line", 18),
+                Column.wrapped("line", 14),
                 Column.number("k_in", "holds", perMass),
                 Column.number("k_out", "tips", perMass),
                 Column.number("k_z", "by height", perMass)),
@@ -301,7 +301,7 @@ final class WholeStructureSheet {
                   levels.sum(i, "U"))));
     }
     List<ProcedureTable.Label> labels =
-        List.of(new ProcedureTable.Label("rule", 24), new ProcedureTable.Label("leads", 34));
+        List.of(new ProcedureTable.Label("rule", 24), new ProcedureTable.Label("leads", 28));
     ProcedureCells balance =
         sheet.add(
             new ProcedureTable(

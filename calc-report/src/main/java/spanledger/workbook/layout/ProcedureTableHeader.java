@@ -19,7 +19,7 @@ final class ProcedureTableHeader {
   private static final int WIDEST_STEP = 20;
   private static final int COUNTER_WIDTH = 6;
   private static final int KEY_WIDTH = 11;
-  private static final int SOURCES_WIDTH = 44;
+  private static final int SOURCES_WIDTH = 40;
 
   private final LedgerSheet sheet;
   private final TablePlan plan;
