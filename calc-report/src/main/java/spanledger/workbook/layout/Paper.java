@@ -11,7 +11,7 @@ enum Paper {
   static final double BOTTOM = 15;
 
   /** Sheets up to this many characters of ordinary text are read with ease upright. */
-  private static final int WIDEST_UPRIGHT = 160;
+  private static final int WIDEST_UPRIGHT = 165;
 
   /** A character of ordinary text is 7 of 96 dots to the inch wide. */
   private static final double MM_PER_CHARACTER = 25.4 * 7 / 96;
