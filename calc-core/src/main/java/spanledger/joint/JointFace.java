@@ -19,6 +19,7 @@ import spanledger.frame.Vector;
  *     which part they belong, or none does
  * @param leg where a bracket leg bends away
  * @param lips the lips of the slot that hold the bolt heads
+ * @param wall the wall behind the face that the joint bends
  * @param friction between the plies
  * @param packing thickness of packing between the plies, mm; 0 if there is none
  */
@@ -31,6 +32,7 @@ public record JointFace(
     List<Ply> plies,
     Optional<BracketLeg> leg,
     Optional<SlotLips> lips,
+    Optional<FaceWall> wall,
     Optional<FaceFriction> friction,
     double packing) {
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import spanledger.joint.FacePlace;
 import spanledger.joint.JointFace;
+import spanledger.joint.sharing.ContactPoint;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
 import spanledger.resistance.joint.Bolt;
@@ -13,6 +14,7 @@ import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.joint.KeyInSlot;
 import spanledger.resistance.joint.Metal;
 import spanledger.resistance.joint.ShearPlanes;
+import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Working;
 
 /** Checks the parts of one face by a code. */
@@ -41,12 +43,27 @@ final class FaceChecks {
     plies = new PlyChecks(code, face, where, source, bolt);
   }
 
-  /** Checks everything. */
+  /**
+   * Checks everything.
+   *
+   * @param bed the pieces of the bed
+   * @param contacts what each of them presses
+   */
   FaceChecks all(
-      Working forces, List<Working> demands, List<Working> keys, Optional<PriedLeg> pried) {
+      Working forces,
+      List<Working> demands,
+      List<Working> keys,
+      Optional<PriedLeg> pried,
+      List<ContactPoint> bed,
+      List<Working> contacts) {
+    List<Feed> pulls = new ArrayList<>();
     for (int i = 0; i < demands.size(); i++) {
-      bolt(i, demands.get(i), pried);
+      pulls.add(bolt(i, demands.get(i), pried));
     }
+    face.wall()
+        .ifPresent(
+            wall ->
+                checks.addAll(new WallChecks(code, face, wall, where).check(pulls, bed, contacts)));
     face.keys().ifPresent(own -> keys(keys));
     pried.ifPresent(
         leg -> checks.addAll(new LegChecks(code, face, where, source).check(forces, leg)));
@@ -75,7 +92,8 @@ final class FaceChecks {
     return this;
   }
 
-  private void bolt(int index, Working demand, Optional<PriedLeg> pried) {
+  /** Gives the pull of the bolt, prying in it. */
+  private Feed bolt(int index, Working demand, Optional<PriedLeg> pried) {
     String name = where + ", bolt " + (index + 1);
     PlyChecks.Shear sheared = plies.shear(name, demand);
     JointCheck shear =
@@ -95,6 +113,7 @@ final class FaceChecks {
     checks.add(code.boltShearAndTension(shear, tension));
     checks.addAll(plies.bearing(name, index, demand));
     checks.addAll(ShankAcrossSlot.check(code, face, name, demand));
+    return tension.feed("F_t");
   }
 
   private void keys(List<Working> bearings) {

@@ -6,6 +6,8 @@ import java.util.Optional;
 import spanledger.joint.BoltHead;
 import spanledger.joint.FaceBolts;
 import spanledger.joint.FaceKeys;
+import spanledger.joint.FacePlace;
+import spanledger.joint.FaceWall;
 import spanledger.joint.JointFace;
 import spanledger.joint.Ply;
 import spanledger.joint.SlotLips;
@@ -15,6 +17,7 @@ import spanledger.joint.stiffness.KeyTooth;
 import spanledger.joint.stiffness.LipBending;
 import spanledger.joint.stiffness.PlateBending;
 import spanledger.joint.stiffness.SpringsInSeries;
+import spanledger.joint.stiffness.WallBending;
 import spanledger.material.Alloy;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
@@ -34,6 +37,8 @@ final class FaceStiffness {
   private static final CompiledProcedure LIPS = LipBending.PROCEDURE.compile();
   private static final CompiledProcedure TWO = SpringsInSeries.TWO.compile();
   private static final CompiledProcedure THREE = SpringsInSeries.THREE.compile();
+  private static final CompiledProcedure FOUR = SpringsInSeries.FOUR.compile();
+  private static final CompiledProcedure WALL = WallBending.PROCEDURE.compile();
   private static final CompiledProcedure KEY = KeyTooth.PROCEDURE.compile();
   private static final CompiledProcedure BED = BedPiece.PROCEDURE.compile();
 
@@ -68,7 +73,7 @@ final class FaceStiffness {
   }
 
   /**
-   * Each bolt off the face.
+   * Each bolt off the face: its stretch, the leg and lips that it bends, the wall behind it.
    *
    * @throws IllegalArgumentException if a bolt lies where no leg can bend
    */
@@ -85,6 +90,7 @@ final class FaceStiffness {
         SlotLips lips = face.lips().get();
         chain.add(lips(HeadOnLips.lips(face, head, lips, i, name), lips, name));
       }
+      face.wall().ifPresent(wall -> chain.add(wall(wall, index, name)));
       bolts.add(inSeries(chain, name));
     }
     return bolts;
@@ -94,7 +100,13 @@ final class FaceStiffness {
     if (chain.size() == 1) {
       return chain.get(0);
     }
-    Working.Feeding run = Working.of(chain.size() == 2 ? TWO : THREE, name + " off the face");
+    CompiledProcedure series =
+        switch (chain.size()) {
+          case 2 -> TWO;
+          case 3 -> THREE;
+          default -> FOUR;
+        };
+    Working.Feeding run = Working.of(series, name + " off the face");
     for (int i = 0; i < chain.size(); i++) {
       run.with("k_" + (i + 1), chain.get(i).feed());
     }
@@ -152,6 +164,21 @@ final class FaceStiffness {
             .given("b_e", width, name + ", head and the arm to both sides, where lips are", source)
             .run(),
         "k_l");
+  }
+
+  /** The wall behind a bolt, as if it pulled at its own place. */
+  private Spring wall(FaceWall wall, int index, String name) {
+    FacePlace place = face.bolts().places().get(index);
+    Source given = wall.source();
+    return new Spring(
+        Working.of(WALL, name + ", wall")
+            .given("E", modulus(wall.alloy()), "wall, modulus", wall.alloy().source())
+            .given("t", wall.thickness(), where + ", thickness of the wall", given)
+            .given("w", wall.width(), where + ", width of the wall between webs", given)
+            .given("x", wall.toWeb(place.a(), place.b()), name + ", to the nearer web", given)
+            .given("clamped", wall.clamped() ? 1 : 0, where + ", whether webs clamp it", given)
+            .run(),
+        "k_w");
   }
 
   private static double modulus(Alloy alloy) {

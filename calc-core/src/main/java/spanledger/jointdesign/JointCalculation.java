@@ -123,7 +123,13 @@ final class JointCalculation {
     if (state == JointState.SERVICE) {
       checks.inUse(demands);
     } else {
-      checks.all(forces, demands, keys, pried(face, tensions, contacts));
+      checks.all(
+          forces,
+          demands,
+          keys,
+          pried(face, tensions, contacts),
+          body(face).geometry().contacts(),
+          contacts);
     }
     return new FaceRun(
         face.name(),

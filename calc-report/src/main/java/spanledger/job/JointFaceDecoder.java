@@ -15,6 +15,7 @@ import spanledger.joint.FaceFriction;
 import spanledger.joint.FaceKeys;
 import spanledger.joint.FaceNormal;
 import spanledger.joint.FacePlace;
+import spanledger.joint.FaceWall;
 import spanledger.joint.JointFace;
 import spanledger.joint.Ply;
 import spanledger.joint.SlotLips;
@@ -31,6 +32,7 @@ final class JointFaceDecoder {
   private final FaceBoltDecoder bolts;
   private final SlotLipDecoder lips;
   private final PlyDecoder plies;
+  private final FaceWallDecoder walls;
 
   JointFaceDecoder(Reading reading, JointParts parts, FaceBoltDecoder bolts, SlotLipDecoder lips) {
     this.reading = reading;
@@ -39,6 +41,7 @@ final class JointFaceDecoder {
     this.bolts = bolts;
     this.lips = lips;
     this.plies = new PlyDecoder(reading, parts);
+    this.walls = new FaceWallDecoder(reading, parts);
   }
 
   Optional<JointFace> decode(Located given) {
@@ -62,6 +65,8 @@ final class JointFaceDecoder {
     Optional<Located> legGiven = fields.find("leg");
     Optional<BracketLeg> leg = legGiven.flatMap(l -> leg(l, normal));
     Optional<SlotLips> held = lipsGiven.flatMap(l -> lips.decode(l, normal));
+    Optional<Located> wallGiven = fields.find("wall");
+    Optional<FaceWall> wall = wallGiven.flatMap(w -> walls.decode(w, normal, group));
     Optional<Located> frictionGiven = fields.find("friction");
     Optional<FaceFriction> friction = frictionGiven.flatMap(this::friction);
     Optional<Double> packing =
@@ -77,6 +82,7 @@ final class JointFaceDecoder {
         || found.isEmpty()
         || legGiven.isPresent() != leg.isPresent()
         || lipsGiven.isPresent() != held.isPresent()
+        || wallGiven.isPresent() != wall.isPresent()
         || frictionGiven.isPresent() != friction.isPresent()
         || packing.isEmpty()
         || !headFits(fields, group.get(), lipsGiven, held)) {
@@ -92,6 +98,7 @@ final class JointFaceDecoder {
             found,
             leg,
             held,
+            wall,
             friction,
             packing.get()));
   }

@@ -6,7 +6,7 @@ import spanledger.procedure.Reference;
 import spanledger.quantity.Dimension;
 
 /**
- * Springs at one bolt, one behind the other: their flexibilities add. Inputs k_1, k_2 (and k_3);
+ * Springs at one bolt, one behind the other: their flexibilities add. Inputs k_1, k_2 (k_3, k_4);
  * step k_x.
  */
 public final class SpringsInSeries {
@@ -17,14 +17,17 @@ public final class SpringsInSeries {
   /** Three springs. */
   public static final Procedure THREE = procedure("springs-in-series-3", 3);
 
+  /** Four springs. */
+  public static final Procedure FOUR = procedure("springs-in-series-4", 4);
+
   private SpringsInSeries() {}
 
   private static Procedure procedure(String name, int count) {
     Procedure.Builder p = Procedure.named(name, count + " springs one behind the other");
     Reference first = spring(p, 1);
     var flexibility = first.pow(-1).plus(spring(p, 2).pow(-1));
-    if (count == 3) {
-      flexibility = flexibility.plus(spring(p, 3).pow(-1));
+    for (int number = 3; number <= count; number++) {
+      flexibility = flexibility.plus(spring(p, number).pow(-1));
     }
     p.step(
         "k_x",

@@ -152,6 +152,11 @@ public sealed interface JointCode permits En1999Joints, FactoredJoints {
     return Key.check(strengths(key.keyMetal()), strengths(key.slotMetal()), key, force);
   }
 
+  /** A wall behind a joint, bent between its webs by a row of loads. */
+  default JointCheck wall(WallBetweenWebs wall) {
+    return Wall.check(strengths(wall.metal()), wall);
+  }
+
   /**
    * A plate leg of a bracket at a line.
    *

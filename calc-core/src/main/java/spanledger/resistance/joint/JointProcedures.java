@@ -40,6 +40,8 @@ public final class JointProcedures {
           Head.WINGS,
           Head.TURNING,
           Key.PROCEDURE,
+          Wall.LOAD,
+          Wall.STRIP,
           Leg.ULTIMATE,
           Leg.IN_USE,
           NetLine.SLANTS,

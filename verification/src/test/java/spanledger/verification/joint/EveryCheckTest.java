@@ -108,6 +108,7 @@ class EveryCheckTest {
         code.lips(Parts.lip(metal, 3, 16, 1000, 5), JointState.SERVICE, force(demand)),
         code.lips(Parts.lip(metal, 3, 16, 1000, 5), JointState.ULTIMATE, force(demand)),
         code.lipsWhileTightened(Parts.lip(metal, 3, 16, 1000, 5), force(demand)),
+        code.wall(Parts.wall(metal, 3, 54, false, force(demand))),
         code.lipEdge(Parts.shank(metal, 3), force(demand)),
         code.key(Parts.key(metal, Parts.metal(140, 170), 5), force(demand)),
         code.leg(Parts.leg(metal, 5, 9), JointState.SERVICE, forces(demand)),

@@ -19,6 +19,7 @@ import spanledger.resistance.joint.PlateLeg;
 import spanledger.resistance.joint.ShankOnLip;
 import spanledger.resistance.joint.ShearPlanes;
 import spanledger.resistance.joint.TStub;
+import spanledger.resistance.joint.WallBetweenWebs;
 import spanledger.resistance.member.Feed;
 import spanledger.tables.BoltTables;
 import spanledger.tables.MemberRuleTables;
@@ -87,6 +88,14 @@ final class Parts {
 
   static ShankOnLip shank(Metal metal, double thickness) {
     return new ShankOnLip("shank", metal, 8, thickness, 8.5, GIVEN);
+  }
+
+  /** A wall with two loads side by side, a sixth of its width from the webs. */
+  static WallBetweenWebs wall(
+      Metal metal, double thickness, double width, boolean clamped, Feed force) {
+    WallBetweenWebs.Load load = new WallBetweenWebs.Load("bolt", force, 1, width / 6, 20, width);
+    return new WallBetweenWebs(
+        "wall", metal, width, thickness, clamped, List.of(load, load), GIVEN);
   }
 
   static HeadInSlot head(Metal metal, double height) {

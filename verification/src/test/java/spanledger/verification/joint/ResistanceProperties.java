@@ -19,6 +19,7 @@ import spanledger.resistance.joint.Metal;
 import spanledger.resistance.joint.Preload;
 import spanledger.resistance.joint.SlipFaces;
 import spanledger.resistance.joint.TStub;
+import spanledger.resistance.member.Feed;
 
 /** More metal, more strength, more distance: never weaker, by any code. */
 class ResistanceProperties {
@@ -95,6 +96,11 @@ class ResistanceProperties {
     JointCheck edge = code.lipEdge(Parts.shank(metal, thickness), force(DEMAND));
     neverWeaker(edge, code.lipEdge(Parts.shank(metal, thickness + more), force(DEMAND)));
     neverWeaker(edge, code.lipEdge(Parts.shank(strong, thickness), force(DEMAND)));
+    Feed pull = force(DEMAND);
+    JointCheck wall = code.wall(Parts.wall(metal, thickness, 54, false, pull));
+    neverWeaker(wall, code.wall(Parts.wall(metal, thickness + more, 54, false, pull)));
+    neverWeaker(wall, code.wall(Parts.wall(strong, thickness, 54, false, pull)));
+    neverWeaker(wall, code.wall(Parts.wall(metal, thickness, 54, true, pull)));
     JointCheck key = code.key(Parts.key(metal, slot, thickness), force(DEMAND));
     neverWeaker(key, code.key(Parts.key(metal, slot, thickness + more), force(DEMAND)));
     neverWeaker(key, code.key(Parts.key(strong, slot, thickness), force(DEMAND)));

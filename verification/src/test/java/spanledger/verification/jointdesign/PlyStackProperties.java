@@ -137,6 +137,7 @@ class PlyStackProperties {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         0);
   }
 

@@ -191,6 +191,18 @@ for d, t, opening, f_od in [(8, 3, 8.5, 170 / 1.1), (10, 4, 11, 0.95 * 215)]:
          {"F_e": (1, "kN"), "d": (d, "mm"), "t": (t, "mm"), "O": (opening, "mm"), "f_od": (f_od, "MPa")},
          ("g", ((opening - d) / 2, "mm")), ("δ", (dug, "mm")), ("F_e_Rd", (d * t * f_od / 2, "N")), ("η_e", 2000 / (d * t * f_od)))
 
+# --- wall between webs
+for force, part, x, w, first, second, before in [(2, 1, 27, 54, 200, 200, 0), (3, 0.5, 10, 54, 5, 40, 60)]:
+    length = min(0.69 * x, first) + min(0.69 * x, second)
+    case(f"wall of {w} mm, load at {x} mm", "load on a wall between webs", "wall-load",
+         "A supported strip under a force: F x (w - x)/w, on the length of wall that is there, by hand",
+         {"S_0": (before, "N"), "F": (force, "kN"), "k_F": part, "x": (x, "mm"), "w": (w, "mm"), "l_1": (first, "mm"),
+          "l_2": (second, "mm")}, ("l", (length, "mm")), ("S", (before + part * force * 1000 * x * (w - x) / w / length, "N")))
+for hinges in (1, 2):
+    case(f"wall with {hinges} hinges", "wall between webs", "wall", "Plastic moment of a rectangle, t²/4, once or twice, by hand",
+         {"S": (300, "N"), "t": (3, "mm"), "n_h": hinges, "f_od": (160, "MPa")}, ("m_pl", (360, "N")),
+         ("S_Rd", (360 * hinges, "N")), ("η_w", 300 / 360 / hinges))
+
 # --- block tearing, punching, net section
 PLATES = ("A course on steel structures, example of a lap splice with staggered holes (example T01, read): width 210 mm, "
           "holes 24 mm; legs and widths as printed there")
