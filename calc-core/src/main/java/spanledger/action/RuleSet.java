@@ -12,9 +12,15 @@ import java.util.TreeMap;
  * @param title the standards it stands for
  * @param figures by id
  * @param railDirections the directions in which guardrail loads act, one at a time
+ * @param format the format of safety that its resistance factor belongs to, see {@link
+ *     CombinationSet#format}; empty if it does not say
  */
 public record RuleSet(
-    String id, String title, Map<String, Figure> figures, List<RailDirection> railDirections) {
+    String id,
+    String title,
+    Map<String, Figure> figures,
+    List<RailDirection> railDirections,
+    Optional<String> format) {
 
   /** Imposed load on floors, MPa. */
   public static final String FLOOR_AREA = "floor.area";
@@ -108,6 +114,12 @@ public record RuleSet(
     railDirections = List.copyOf(railDirections);
   }
 
+  /** A set that does not say its format. */
+  public RuleSet(
+      String id, String title, Map<String, Figure> figures, List<RailDirection> railDirections) {
+    this(id, title, figures, railDirections, Optional.empty());
+  }
+
   /** A figure, if this set has it. */
   public Optional<Figure> find(String figureId) {
     return Optional.ofNullable(figures.get(figureId));
@@ -131,10 +143,23 @@ public record RuleSet(
     return List.copyOf(new TreeMap<>(figures).values());
   }
 
-  /** This set with one figure replaced or added. */
+  /** Whether a figure takes the alloy's strength to what members may be asked for. */
+  public static boolean isOfResistance(String figureId) {
+    return figureId.equals(RESISTANCE_FACTOR) || figureId.equals(RESISTANCE_DIVISOR);
+  }
+
+  /**
+   * This set with one figure replaced or added. Who replaces a figure of resistance answers for the
+   * format.
+   */
   public RuleSet with(Figure figure) {
     Map<String, Figure> changed = new TreeMap<>(figures);
     changed.put(figure.id(), figure);
-    return new RuleSet(id, title, changed, railDirections);
+    return new RuleSet(
+        id,
+        title,
+        changed,
+        railDirections,
+        isOfResistance(figure.id()) ? Optional.empty() : format);
   }
 }

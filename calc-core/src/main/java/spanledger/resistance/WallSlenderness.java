@@ -34,6 +34,9 @@ public final class WallSlenderness {
   /** Steps end in β_int, β_out, ε_σ, η_wall. */
   public static final Procedure PROCEDURE = procedure();
 
+  /** MPa; what is left of stresses that cancel is less, and has no gradient to speak of. */
+  private static final double NO_STRESS = 1e-9;
+
   private WallSlenderness() {}
 
   private static Procedure procedure() {
@@ -103,7 +106,7 @@ public final class WallSlenderness {
             "stress at the far edge of the " + wall + " per greatest compression",
             Dimension.NONE,
             choose(
-                greater(peak, bending.times(number(0))),
+                greater(peak, constant(NO_STRESS, Dimension.STRESS)),
                 uniform.minus(bending).over(peak),
                 number(-1)),
             GRADIENT);

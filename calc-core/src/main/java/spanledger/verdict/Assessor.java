@@ -181,6 +181,7 @@ public final class Assessor {
             jointed,
             deck.map(DeckJudgement::unknown).orElse(List.of("any deck or stair")),
             whole.isPresent()));
+    verdicts.addAll(new FormatVerdicts(combinations).of(rules, design, joints, behaviour));
     return new Assessment(
         analysis.frame(),
         actions,

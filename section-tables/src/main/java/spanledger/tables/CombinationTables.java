@@ -82,7 +82,7 @@ public final class CombinationTables {
   }
 
   private static CombinationSet read(TableObject file) {
-    file.allowOnly("id", "title", "factors", "templates", "equilibrium");
+    file.allowOnly("id", "title", "format", "factors", "templates", "equilibrium");
     Map<String, Figure> factors = new TreeMap<>();
     for (TableObject row : file.rows("factors", "id")) {
       row.allowOnly("id", "words", "value", "work", "place", "confidence", "note");
@@ -101,7 +101,11 @@ public final class CombinationTables {
       templates.add(template);
     }
     return new CombinationSet(
-        file.text("id"), file.text("title"), templates, equilibrium(file, factors));
+        file.text("id"),
+        file.text("title"),
+        templates,
+        equilibrium(file, factors),
+        file.optionalText("format"));
   }
 
   private static List<EquilibriumRule> equilibrium(TableObject file, Map<String, Figure> known) {

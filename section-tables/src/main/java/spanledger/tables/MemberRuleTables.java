@@ -53,7 +53,7 @@ public final class MemberRuleTables {
   }
 
   private static CodeFigures read(TableObject file) {
-    file.allowOnly("id", "title", "figures");
+    file.allowOnly("id", "title", "format", "figures");
     Map<String, Figure> figures = new TreeMap<>();
     for (TableObject row : file.rows("figures", "id")) {
       row.allowOnly("id", "words", "dimension", "value", "work", "place", "confidence", "note");
@@ -62,6 +62,7 @@ public final class MemberRuleTables {
         throw row.fault("this figure is given twice.");
       }
     }
-    return new CodeFigures(file.text("id"), file.text("title"), figures);
+    return new CodeFigures(
+        file.text("id"), file.text("title"), figures, file.optionalText("format"));
   }
 }

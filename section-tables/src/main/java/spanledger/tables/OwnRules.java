@@ -18,6 +18,8 @@ import spanledger.action.RuleSet;
  *     alone
  * @param railDirections the directions of guardrail loads; those of the other set if empty
  * @param figures its own figures
+ * @param format its format of safety, see {@link RuleSet#format}; if empty that of the other set,
+ *     unless it has a figure of resistance of its own
  */
 public record OwnRules(
     String file,
@@ -25,7 +27,8 @@ public record OwnRules(
     String title,
     Optional<String> inherits,
     List<RailDirection> railDirections,
-    List<Figure> figures) {
+    List<Figure> figures,
+    Optional<String> format) {
   public OwnRules {
     railDirections = List.copyOf(railDirections);
     figures = List.copyOf(figures);
@@ -41,6 +44,8 @@ public record OwnRules(
     Map<String, Figure> all = new TreeMap<>();
     List<RailDirection> directions = railDirections;
     String from = "";
+    boolean hasResistance = figures.stream().anyMatch(f -> RuleSet.isOfResistance(f.id()));
+    Optional<String> whose = format;
     if (inherits.isPresent()) {
       RuleSet base = known.get(inherits.get());
       if (base == null) {
@@ -52,10 +57,15 @@ public record OwnRules(
                 + TableObject.choices(inherits.get(), known.keySet()));
       }
       all.putAll(base.figures());
+      if (hasResistance) {
+        // Either a factor or a divisor: the other set's would count besides.
+        all.keySet().removeIf(RuleSet::isOfResistance);
+      }
+      whose = format.or(() -> hasResistance ? Optional.empty() : base.format());
       directions = directions.isEmpty() ? base.railDirections() : directions;
       from = " (other figures: " + base.id() + ")";
     }
     figures.forEach(figure -> all.put(figure.id(), figure));
-    return new RuleSet(id, title + from, all, directions);
+    return new RuleSet(id, title + from, all, directions, whose);
   }
 }

@@ -82,7 +82,12 @@ public final class RuleTables {
 
   /** All rule sets that come with this module, in the order of its files. */
   public static List<RuleSet> ruleSets() {
-    return TableFile.shippedIn("rule-sets").stream().map(RuleTables::read).toList();
+    Map<String, RuleSet> sets = new LinkedHashMap<>();
+    for (TableObject file : TableFile.shippedIn("rule-sets")) {
+      RuleSet set = file.has("inherits") ? own("rule-sets", file).on(Map.copyOf(sets)) : read(file);
+      sets.put(set.id(), set);
+    }
+    return List.copyOf(sets.values());
   }
 
   /**
@@ -113,7 +118,7 @@ public final class RuleTables {
   }
 
   private static RuleSet read(TableObject file) {
-    file.allowOnly("id", "title", "railDirections", "figures");
+    file.allowOnly("id", "title", "format", "railDirections", "figures");
     Map<String, Figure> figures = new TreeMap<>();
     for (TableObject row : file.rows("figures", "id")) {
       Figure figure = figure(row);
@@ -125,12 +130,14 @@ public final class RuleTables {
         file.text("id"),
         file.text("title"),
         figures,
-        file.words("railDirections", DIRECTIONS).stream().distinct().toList());
+        file.words("railDirections", DIRECTIONS).stream().distinct().toList(),
+        file.optionalText("format"));
   }
 
   /** A rule set of a user's; all rows with faults are told at once. */
   static OwnRules own(String name, TableObject file) {
-    file.allowOnly("table", "id", "title", "inherits", "railDirections", "figures", "rows");
+    file.allowOnly(
+        "table", "id", "title", "format", "inherits", "railDirections", "figures", "rows");
     Optional<String> inherits = file.optionalText("inherits");
     Map<String, Figure> given = new TreeMap<>();
     List<Figure> figures =
@@ -152,7 +159,8 @@ public final class RuleTables {
         directed
             ? file.words("railDirections", DIRECTIONS).stream().distinct().toList()
             : List.of(),
-        figures);
+        figures,
+        file.optionalText("format"));
   }
 
   private static Figure figure(TableObject row) {

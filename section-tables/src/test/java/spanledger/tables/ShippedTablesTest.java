@@ -25,6 +25,7 @@ import spanledger.material.Alloy;
 import spanledger.material.ProductForm;
 import spanledger.provenance.Confidence;
 import spanledger.provenance.Source;
+import spanledger.resistance.member.CodeFigures;
 
 /**
  * The data files that come with this module: complete, consistent, and read as the standards say.
@@ -147,14 +148,14 @@ class ShippedTablesTest {
   void ruleSetsAreFoundById() {
     assertThat(RuleTables.ruleSets())
         .extracting(RuleSet::id)
-        .containsExactly("as-1657", "en-iso-14122", "osha-1910");
+        .containsExactly("as-1657", "en-iso-14122", "osha-1910", "osha-1910-asd");
     assertThat(RuleTables.ruleSet("as-1657").id()).isEqualTo("as-1657");
     assertThatThrownBy(() -> RuleTables.ruleSet("as-1675"))
         .hasMessage(
-            "There is no rule set \"as-1675\". Did you mean as-1657? Known: as-1657, en-iso-14122, osha-1910.");
+            "There is no rule set \"as-1675\". Did you mean as-1657? Known: as-1657, en-iso-14122, osha-1910, osha-1910-asd.");
     assertThatThrownBy(() -> CombinationTables.set("en1990"))
         .hasMessage(
-            "There is no combination set \"en1990\". Did you mean en-1990? Known: as-nzs-1170.0, asce-7-lrfd, en-1990.");
+            "There is no combination set \"en1990\". Did you mean en-1990? Known: as-nzs-1170.0, asce-7-asd, asce-7-lrfd, en-1990.");
   }
 
   /** Figures in core units: MPa, N, N/mm, mm; lbf = 4.448222 N, psf = 47.88026 Pa (NIST SP 811). */
@@ -244,6 +245,38 @@ class ShippedTablesTest {
     assertThat(floor.factor(ActionCategory.IMPOSED)).isEqualTo(1.5);
     assertThat(floor.withNotionalSway()).isTrue();
     assertThat(template("as-nzs-1170.0", "STR 0.9G+Wu").factor(ActionCategory.WIND)).isEqualTo(1);
+  }
+
+  /**
+   * New York City Building Code 1605.3.1, equations 16-13, 16-16 and 16-19: D + L, D + 0.6W, 0.6D +
+   * 0.6W; ASCE 7-22, 2.4.1, line 6, as a public summary has it: D + 0.75L + 0.75(0.6W).
+   */
+  @Test
+  void americanFactorsForAllowableStrength() {
+    CombinationTemplate floor = template("asce-7-asd", "STR D+L");
+    assertThat(floor.factor(ActionCategory.PERMANENT)).isEqualTo(1);
+    assertThat(floor.factor(ActionCategory.IMPOSED)).isEqualTo(1);
+    assertThat(template("asce-7-asd", "STR D+0.6W").factor(ActionCategory.WIND)).isEqualTo(0.6);
+    CombinationTemplate lifting = template("asce-7-asd", "STR 0.6D+0.6W");
+    assertThat(lifting.factor(ActionCategory.PERMANENT)).isEqualTo(0.6);
+    assertThat(lifting.factor(ActionCategory.WIND)).isEqualTo(0.6);
+    CombinationTemplate both = template("asce-7-asd", "STR D+0.45W+0.75L");
+    assertThat(both.factor(ActionCategory.IMPOSED)).isEqualTo(0.75);
+    assertThat(both.factor(ActionCategory.WIND)).isCloseTo(0.75 * 0.6, within(1e-12));
+  }
+
+  /** Each format has loads, a rule set and a member code. */
+  @Test
+  void combinationsHaveARuleSetAndACodeOfTheirFormat() {
+    for (CombinationSet set : CombinationTables.sets()) {
+      assertThat(set.format()).as(set.id()).isPresent();
+      assertThat(RuleTables.ruleSets()).extracting(RuleSet::format).contains(set.format());
+      assertThat(MemberRuleTables.all()).extracting(CodeFigures::format).contains(set.format());
+    }
+    RuleSet allowable = RuleTables.ruleSet("osha-1910-asd");
+    assertThat(allowable.find(RuleSet.RESISTANCE_FACTOR)).isEmpty();
+    assertThat(allowable.figure(RuleSet.GUARDRAIL_POINT))
+        .isEqualTo(RuleTables.ruleSet("osha-1910").figure(RuleSet.GUARDRAIL_POINT));
   }
 
   @ParameterizedTest

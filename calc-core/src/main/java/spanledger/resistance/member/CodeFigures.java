@@ -2,6 +2,7 @@ package spanledger.resistance.member;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import spanledger.action.Figure;
 
@@ -12,11 +13,19 @@ import spanledger.action.Figure;
  * @param id short name, for example {@code en-1999-1-1}
  * @param title the standard they are from
  * @param figures by id
+ * @param format the format of safety that its resistances belong to, see {@link
+ *     spanledger.action.CombinationSet#format}; empty if it does not say
  */
-public record CodeFigures(String id, String title, Map<String, Figure> figures) {
+public record CodeFigures(
+    String id, String title, Map<String, Figure> figures, Optional<String> format) {
 
   public CodeFigures {
     figures = Map.copyOf(figures);
+  }
+
+  /** Figures that do not say their format. */
+  public CodeFigures(String id, String title, Map<String, Figure> figures) {
+    this(id, title, figures, Optional.empty());
   }
 
   /**
@@ -47,6 +56,6 @@ public record CodeFigures(String id, String title, Map<String, Figure> figures) 
   public CodeFigures with(Figure figure) {
     Map<String, Figure> changed = new TreeMap<>(figures);
     changed.put(figure.id(), figure);
-    return new CodeFigures(id, title, changed);
+    return new CodeFigures(id, title, changed, format);
   }
 }
