@@ -44,9 +44,13 @@ public record JointDesign(
    * @param start whether the start, or else the end, is meant
    */
   public Optional<BracketJoint> joint(Member member, boolean start) {
+    return placing(member, start).map(JointPlacing::joint);
+  }
+
+  /** Which entry covers a member end. */
+  Optional<JointPlacing> placing(Member member, boolean start) {
     return joints.stream()
         .filter(placing -> placing.ends().has(start) && placing.members().picks(member))
-        .map(JointPlacing::joint)
         .findFirst();
   }
 

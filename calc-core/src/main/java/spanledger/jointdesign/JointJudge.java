@@ -9,6 +9,7 @@ import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.joint.BracketJoint;
+import spanledger.jointdesign.JointJudgement.Kept;
 import spanledger.jointdesign.JointJudgement.OpenCheck;
 import spanledger.memberdesign.MemberForces;
 
@@ -37,6 +38,7 @@ public final class JointJudge {
     WorstChecks worst = new WorstChecks();
     List<MemberForces> strength = listed(states);
     List<MemberForces> use = listed(inUse);
+    List<Kept> kept = new ArrayList<>();
     List<JointEnd> undescribed = new ArrayList<>();
     for (Member member : frame.members()) {
       for (boolean start : new boolean[] {true, false}) {
@@ -49,7 +51,7 @@ public final class JointJudge {
           if (JointCalculation.isHeldInUse(joint.get())) {
             new JointSweep(end, at, use, calculation::runInUse).into(worst, calculation);
           }
-          review(end, joint.get(), worst);
+          review(end, worst, kept);
         } else if (isOpen(frame, end)) {
           undescribed.add(end);
         }
@@ -60,6 +62,7 @@ public final class JointJudge {
         design.code().title(),
         worst.findings(),
         worst.open(),
+        kept,
         undescribed,
         anchors,
         design.contacts().advice(design.types()));
@@ -72,9 +75,16 @@ public final class JointJudge {
   }
 
   /** Parts that cannot be worked out are told by the checks themselves. */
-  private static void review(JointEnd end, BracketJoint joint, WorstChecks worst) {
+  private void review(JointEnd end, WorstChecks worst, List<Kept> kept) {
+    JointPlacing placing = design.placing(end.member(), end.start()).orElseThrow();
     try {
-      StiffnessReview.of(end, joint).forEach(what -> worst.open(new OpenCheck(end.name(), what)));
+      for (String what : StiffnessReview.of(end, placing.joint())) {
+        placing
+            .kept()
+            .ifPresentOrElse(
+                why -> kept.add(new Kept(end, what, why)),
+                () -> worst.open(new OpenCheck(end.name(), what + StiffnessReview.REMEDY)));
+      }
     } catch (IllegalArgumentException cannotBe) {
       worst.open(new OpenCheck(end.name(), "stiffness of its parts: " + cannotBe.getMessage()));
     }

@@ -9,6 +9,7 @@ import spanledger.resistance.joint.ContactAdvice;
  * @param title the code, as people cite it
  * @param findings the worst of each check of each face of each joint
  * @param open checks of described joints that cannot be made
+ * @param kept ends whose stiffness in the analysis stands on the word of the job
  * @param undescribed member ends that are joined to something, of which the job says nothing
  * @param anchors the greatest tension and the greatest shear of an anchor of each foot that has
  *     some
@@ -18,6 +19,7 @@ public record JointJudgement(
     String title,
     List<JointFinding> findings,
     List<OpenCheck> open,
+    List<Kept> kept,
     List<JointEnd> undescribed,
     List<AnchorDemand> anchors,
     List<ContactAdvice> contacts) {
@@ -25,6 +27,7 @@ public record JointJudgement(
   public JointJudgement {
     findings = List.copyOf(findings);
     open = List.copyOf(open);
+    kept = List.copyOf(kept);
     undescribed = List.copyOf(undescribed);
     anchors = List.copyOf(anchors);
     contacts = List.copyOf(contacts);
@@ -37,4 +40,13 @@ public record JointJudgement(
    * @param what what stands in the way and what to add
    */
   public record OpenCheck(String subject, String what) {}
+
+  /**
+   * A stiffness of the analysis that the parts do not give, and why it stands.
+   *
+   * @param end the member end
+   * @param what what the analysis takes and what the parts give
+   * @param why the word of the job
+   */
+  public record Kept(JointEnd end, String what, KeptStiffness why) {}
 }

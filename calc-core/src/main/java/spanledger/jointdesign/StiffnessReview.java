@@ -30,6 +30,11 @@ final class StiffnessReview {
   /** Pinned up to this part of EI/L. */
   private static final double PINNED = 0.5;
 
+  /** What may be done about it. */
+  static final String REMEDY =
+      "; forces may differ from those checked. Let the end take its stiffness \"fromJoint\", give"
+          + " bounds from tests, or say under \"asAnalysed\" why it may stand";
+
   private static final double KNM = 1e6;
 
   private StiffnessReview() {}
@@ -82,9 +87,7 @@ final class StiffnessReview {
                 + axis
                 + ", but its described parts give "
                 + (upper > 0 ? moment(lower) + " to " + moment(upper) : "no hold")
-                + limit(taken, perLength)
-                + "; forces may differ from those checked. Let the end take its stiffness"
-                + " \"fromJoint\", or give bounds from tests");
+                + limit(taken, perLength));
   }
 
   private static String limit(Restraint taken, double perLength) {

@@ -21,9 +21,11 @@ import spanledger.jointdesign.Ends;
 import spanledger.jointdesign.FootPlacing;
 import spanledger.jointdesign.JointDesign;
 import spanledger.jointdesign.JointPlacing;
+import spanledger.jointdesign.KeptStiffness;
 import spanledger.jointdesign.MetalContacts;
 import spanledger.memberdesign.MemberPick;
 import spanledger.overturning.Standing;
+import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.joint.Surroundings;
@@ -104,9 +106,23 @@ final class JointChecksDecoder {
           "name it under \"feet\", or name another joint");
       return Optional.empty();
     }
-    return members.isEmpty() || ends.isEmpty() || type.isEmpty()
+    Optional<Located> asAnalysed = fields.find("asAnalysed");
+    Optional<KeptStiffness> kept =
+        asAnalysed.flatMap(why -> reading.fields("asAnalysed", why)).flatMap(this::kept);
+    return members.isEmpty()
+            || ends.isEmpty()
+            || type.isEmpty()
+            || asAnalysed.isPresent() != kept.isPresent()
         ? Optional.empty()
-        : Optional.of(new JointPlacing(members.get(), ends.get(), (BracketJoint) type.get()));
+        : Optional.of(new JointPlacing(members.get(), ends.get(), (BracketJoint) type.get(), kept));
+  }
+
+  private Optional<KeptStiffness> kept(Fields fields) {
+    Optional<LocatedText> reason = fields.requireText("reason");
+    Optional<LocatedText> source = fields.requireText("source");
+    return reason.isEmpty() || source.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new KeptStiffness(reason.get().text(), Source.declared(source.get().text())));
   }
 
   private Optional<FootPlacing> foot(Fields fields) {

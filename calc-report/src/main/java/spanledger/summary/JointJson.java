@@ -45,6 +45,14 @@ final class JointJson {
     worst.values().forEach(finding -> ends.add(end(finding, instance)));
     ArrayNode undescribed = node.putArray("withoutJoint");
     judgement.undescribed().stream().map(JointEnd::name).forEach(undescribed::add);
+    ArrayNode kept = node.putArray("stiffnessAsAnalysed");
+    for (JointJudgement.Kept one : judgement.kept()) {
+      ObjectNode entry = kept.addObject();
+      entry.put("end", one.end().name());
+      entry.put("what", one.what());
+      entry.put("reason", one.why().reason());
+      entry.put("source", one.why().source().citation());
+    }
     ArrayNode metals = node.putArray("metals");
     for (ContactAdvice advice : judgement.contacts()) {
       ObjectNode one = metals.addObject();

@@ -23,6 +23,10 @@ public final class TextSummary {
 
   private static final String ROW = "%6s %-5s %-" + CHECK + "s %-20s %s";
   private static final int MOST_ROWS = 12;
+
+  /** Of several subjects that have the same said of them, so many are named. */
+  private static final int MOST_SUBJECTS = 4;
+
   private static final String RULE = "-".repeat(100);
 
   /** What fails first, then what loads use, then sizes and tightening that are as they must be. */
@@ -55,6 +59,7 @@ public final class TextSummary {
     ranked(text, assessment);
     demands(text, assessment);
     metals(text, assessment);
+    kept(text, assessment);
     notChecked(text, assessment);
     line(text, RULE);
     line(text, closing(assessment));
@@ -179,6 +184,35 @@ public final class TextSummary {
                     + ")"));
   }
 
+  /** What the job lets stand that its joints' parts do not give. */
+  private static void kept(StringBuilder text, Assessment assessment) {
+    Map<String, List<String>> ends = new LinkedHashMap<>();
+    for (JointJudgement.Kept one :
+        assessment.joints().map(JointJudgement::kept).orElse(List.of())) {
+      String why = one.why().reason() + " (" + one.why().source().citation() + ")";
+      List<String> alike = ends.computeIfAbsent(why, w -> new ArrayList<>());
+      if (!alike.contains(one.end().name())) {
+        alike.add(one.end().name());
+      }
+    }
+    if (ends.isEmpty()) {
+      return;
+    }
+    line(text, RULE);
+    line(text, "Stiffness as analysed, though the joint's parts give another (word of the job):");
+    ends.forEach((why, alike) -> line(text, "  " + some(alike) + ": " + why));
+  }
+
+  /** Some of several subjects that have the same said of them. */
+  private static String some(List<String> subjects) {
+    return subjects.size() <= MOST_SUBJECTS
+        ? String.join("; ", subjects)
+        : String.join("; ", subjects.subList(0, MOST_SUBJECTS - 1))
+            + "; and "
+            + (subjects.size() - MOST_SUBJECTS + 1)
+            + " more";
+  }
+
   private static void demands(StringBuilder text, Assessment assessment) {
     List<Verdict> demands =
         assessment.verdicts().stream()
@@ -203,9 +237,17 @@ public final class TextSummary {
     }
     line(text, RULE);
     line(text, "NOT CHECKED:");
-    assessment.verdicts().stream()
-        .filter(v -> v.status() == Status.NOT_CHECKED)
-        .forEach(v -> line(text, "  " + v.check() + ", " + v.subject() + ": " + v.remark()));
+    Map<List<String>, List<String>> alike = new LinkedHashMap<>();
+    for (Verdict v : assessment.verdicts()) {
+      if (v.status() == Status.NOT_CHECKED) {
+        alike
+            .computeIfAbsent(List.of(v.check(), v.remark()), k -> new ArrayList<>())
+            .add(v.subject());
+      }
+    }
+    alike.forEach(
+        (what, subjects) ->
+            line(text, "  " + what.get(0) + ", " + some(subjects) + ": " + what.get(1)));
   }
 
   private static String closing(Assessment assessment) {

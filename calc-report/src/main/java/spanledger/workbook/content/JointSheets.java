@@ -70,6 +70,7 @@ final class JointSheets {
         code + ": joints as the job describes them. Sizes, friction and tests are the job's own.");
     JointNumbers numbers = new JointNumbers(given, cases, all);
     JointMetals.write(given, judgement.contacts());
+    KeptStiffnessTable.write(given, judgement.kept());
     JointTables joints = new JointTables(rows, numbers, groups, cuts, reactions);
     LedgerSheet forces = workbook.sheet(SheetNames.JOINT_FORCES);
     forces.title(
