@@ -30,7 +30,7 @@ final class FootJudge {
         try {
           FootCalculation calculation =
               FootCalculation.of(
-                  design.code(), place, placing.get(), StandingOn.of(frame, support));
+                  design.codeOfParts(), place, placing.get(), StandingOn.of(frame, support));
           judge(frame, place, calculation, states);
         } catch (IllegalArgumentException cannotBe) {
           worst.open(new OpenCheck(place.name(), String.valueOf(cannotBe.getMessage())));

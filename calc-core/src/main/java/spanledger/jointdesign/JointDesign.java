@@ -12,17 +12,36 @@ import spanledger.resistance.joint.JointCode;
 /**
  * By which code joints are checked, and where they are.
  *
- * @param code the code
+ * @param code the code; none where the job only names tests
  * @param joints joints of member ends; the first that covers an end counts
  * @param feet feet of supports; the first that covers a support counts
  * @param contacts advice on their metals
+ * @param tested member ends whose joints were tested
  */
 public record JointDesign(
-    JointCode code, List<JointPlacing> joints, List<FootPlacing> feet, MetalContacts contacts) {
+    Optional<JointCode> code,
+    List<JointPlacing> joints,
+    List<FootPlacing> feet,
+    MetalContacts contacts,
+    List<TestedEnd> tested) {
 
   public JointDesign {
     joints = List.copyOf(joints);
     feet = List.copyOf(feet);
+    tested = List.copyOf(tested);
+    if (code.isEmpty() && !(joints.isEmpty() && feet.isEmpty())) {
+      throw new IllegalArgumentException("Joints described by parts need a code.");
+    }
+  }
+
+  /** The same with tested member ends. */
+  public JointDesign withTested(List<TestedEnd> ends) {
+    return new JointDesign(code, joints, feet, contacts, ends);
+  }
+
+  /** The code of joints that are described by their parts. */
+  JointCode codeOfParts() {
+    return code.orElseThrow(() -> new IllegalStateException("No code checks these joints."));
   }
 
   /** All joints and feet, used or not. */

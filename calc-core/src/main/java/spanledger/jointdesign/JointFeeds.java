@@ -15,6 +15,9 @@ public final class JointFeeds {
   /** Movements of a face, found by the solver. */
   public static final Source SOLVED = Source.derived("solver; the balance of the face proves it");
 
+  /** Characteristic values of tests. */
+  public static final Source TESTED = Source.derived("characteristic value of the tests");
+
   private JointFeeds() {}
 
   /** Whether a number hangs on the loads, and stands in other cells of a workbook. */

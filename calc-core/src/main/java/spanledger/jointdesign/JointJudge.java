@@ -12,9 +12,13 @@ import spanledger.joint.BracketJoint;
 import spanledger.jointdesign.JointJudgement.Kept;
 import spanledger.jointdesign.JointJudgement.OpenCheck;
 import spanledger.memberdesign.MemberForces;
+import spanledger.resistance.joint.JointCode;
 
 /** Judges the described joints of a frame under the states that govern its members. */
 public final class JointJudge {
+
+  /** What judges joints where no code does. */
+  private static final String TESTS_ALONE = "Tests of joints";
 
   private final JointDesign design;
 
@@ -45,7 +49,8 @@ public final class JointJudge {
         JointEnd end = new JointEnd(member, start);
         Optional<BracketJoint> joint = design.joint(member, start);
         if (joint.isPresent()) {
-          JointCalculation calculation = new JointCalculation(design.code(), end, joint.get());
+          JointCalculation calculation =
+              new JointCalculation(design.codeOfParts(), end, joint.get());
           Station at = end.station(frame);
           new JointSweep(end, at, strength, calculation::run).into(worst, calculation);
           if (JointCalculation.isHeldInUse(joint.get())) {
@@ -57,15 +62,30 @@ public final class JointJudge {
         }
       }
     }
+    for (TestedEnd tested : design.tested()) {
+      judge(tested, frame, states, worst);
+    }
     List<AnchorDemand> anchors = new FootJudge(design, worst).judge(frame, onFeet);
     return new JointJudgement(
-        design.code().title(),
+        design.code().map(JointCode::title).orElse(TESTS_ALONE),
         worst.findings(),
         worst.open(),
         kept,
         undescribed,
         anchors,
-        design.contacts().advice(design.types()));
+        design.contacts().advice(design.types()),
+        design.tested());
+  }
+
+  private static void judge(
+      TestedEnd tested, Frame frame, Iterable<? extends MemberForces> states, WorstChecks worst) {
+    TestedCalculation calculation = new TestedCalculation(tested);
+    JointEnd end = tested.end();
+    calculation
+        .open()
+        .ifPresentOrElse(
+            what -> worst.open(new OpenCheck(end.name(), what)),
+            () -> worst.over(end, end.station(frame), states, calculation::run));
   }
 
   private static List<MemberForces> listed(Iterable<? extends MemberForces> states) {

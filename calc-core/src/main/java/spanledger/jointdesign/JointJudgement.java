@@ -14,6 +14,7 @@ import spanledger.resistance.joint.ContactAdvice;
  * @param anchors the greatest tension and the greatest shear of an anchor of each foot that has
  *     some
  * @param contacts advice on their metals, not a verdict
+ * @param tested member ends whose joints are known by tests
  */
 public record JointJudgement(
     String title,
@@ -22,7 +23,8 @@ public record JointJudgement(
     List<Kept> kept,
     List<JointEnd> undescribed,
     List<AnchorDemand> anchors,
-    List<ContactAdvice> contacts) {
+    List<ContactAdvice> contacts,
+    List<TestedEnd> tested) {
 
   public JointJudgement {
     findings = List.copyOf(findings);
@@ -31,6 +33,7 @@ public record JointJudgement(
     undescribed = List.copyOf(undescribed);
     anchors = List.copyOf(anchors);
     contacts = List.copyOf(contacts);
+    tested = List.copyOf(tested);
   }
 
   /**

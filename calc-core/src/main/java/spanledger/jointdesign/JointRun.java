@@ -21,8 +21,8 @@ public record JointRun(
     faces = List.copyOf(faces);
   }
 
-  /** Where it is and the combination, which tell it from all others. */
+  /** Where it is, its joint and the combination, which tell it from all others. */
   public String name() {
-    return end.name() + " under " + instance.words();
+    return end.name() + ", " + joint.name() + ", under " + instance.words();
   }
 }

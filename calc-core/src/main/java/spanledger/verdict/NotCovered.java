@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
-import spanledger.joint.BracketJoint;
+import spanledger.joint.BasePlateFoot;
+import spanledger.joint.ClampFoot;
 import spanledger.jointdesign.JointJudgement;
 
 /** What no part of the calculation covers yet; said with every result. */
@@ -82,7 +83,10 @@ final class NotCovered {
             .map(
                 found ->
                     found.findings().stream()
-                        .anyMatch(f -> !(f.run().joint() instanceof BracketJoint)))
+                        .anyMatch(
+                            f ->
+                                f.run().joint() instanceof BasePlateFoot
+                                    || f.run().joint() instanceof ClampFoot))
             .orElse(false);
     return feet
         ? "pressure and slip of the described feet are checked; anchors are not designed here, their"

@@ -17,7 +17,7 @@ final class FootDecoder {
   FootDecoder(Reading reading) {
     this.reading = reading;
     // The schema gives feet of assemblies no springs with bounds, so the bound does not matter.
-    SpringDecoder springs = new SpringDecoder(reading, StiffnessBound.LOWER);
+    SpringDecoder springs = new SpringDecoder(reading, StiffnessBound.LOWER, new SpringOrigins());
     this.supports = new SupportDecoder(reading, springs, new Names<Node>(reading, "node"));
   }
 

@@ -32,6 +32,7 @@ import spanledger.memberdesign.MemberDesign;
  * @param assembly the description of which the frame came, if it was described and not only typed
  * @param memberDesign by which code members are checked, if the job says so
  * @param jointDesign by which code joints are checked and where they are, if the job says so
+ * @param springs what springs of member ends were worked out from
  * @param standing how the structure stands as a whole, if the job says so
  * @param placesPerSegment on how many places of each segment a load that may stand anywhere is
  *     tried
@@ -53,6 +54,7 @@ public record Job(
     Optional<BuiltAssembly> assembly,
     Optional<MemberDesign> memberDesign,
     Optional<JointDesign> jointDesign,
+    SpringOrigins springs,
     Optional<StandingBlock> standing,
     int placesPerSegment,
     AnalysisOptions analysis,

@@ -16,7 +16,10 @@ import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
 import spanledger.job.source.Located.LocatedNumber;
 import spanledger.jointdesign.JointDesign;
+import spanledger.jointdesign.MetalContacts;
+import spanledger.jointdesign.TestedEnd;
 import spanledger.memberdesign.MemberDesign;
+import spanledger.tables.ContactTables;
 
 /** Decodes a whole job file and checks how its parts fit together. */
 final class JobDecoder {
@@ -139,12 +142,31 @@ final class JobDecoder {
             structure.panels().usable(),
             structure.assembly().built(),
             design,
-            joints,
+            withTests(joints, structure.springs().tested(frame)),
+            structure.springs(),
             standing,
             places,
             analysis,
             bound,
             sha256));
+  }
+
+  /** Tested member ends are judged by their tests, whether or not a code checks other joints. */
+  private static Optional<JointDesign> withTests(
+      Optional<JointDesign> joints, List<TestedEnd> tested) {
+    if (tested.isEmpty()) {
+      return joints;
+    }
+    JointDesign others =
+        joints.orElseGet(
+            () ->
+                new JointDesign(
+                    Optional.empty(),
+                    List.of(),
+                    List.of(),
+                    new MetalContacts(ContactTables.standard(), Optional.empty()),
+                    List.of()));
+    return Optional.of(others.withTested(tested));
   }
 
   private <T> Names<T> named(

@@ -85,10 +85,11 @@ final class JointChecksDecoder {
     return sound && code.isPresent()
         ? Optional.of(
             new JointDesign(
-                code.get(),
+                code,
                 placed,
                 feet,
-                new MetalContacts(ContactTables.standard(), surroundings)))
+                new MetalContacts(ContactTables.standard(), surroundings),
+                List.of()))
         : Optional.empty();
   }
 

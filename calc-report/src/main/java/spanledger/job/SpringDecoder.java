@@ -19,12 +19,13 @@ final class SpringDecoder {
 
   /**
    * @param bound the bound taken where a range is given
+   * @param origins keeps what springs were worked out from
    */
-  SpringDecoder(Reading reading, StiffnessBound bound) {
+  SpringDecoder(Reading reading, StiffnessBound bound, SpringOrigins origins) {
     this.reading = reading;
     this.values = new Values(reading);
     this.bound = bound;
-    this.tested = new TestedSpringDecoder(reading, bound);
+    this.tested = new TestedSpringDecoder(reading, bound, origins);
   }
 
   /**
@@ -53,7 +54,7 @@ final class SpringDecoder {
                 .map(s -> values.notNegative(s, turn ? Dimension.NONE : Dimension.LENGTH))
                 .orElse(Optional.of(0.0));
     if (tests.isPresent()) {
-      return source.flatMap(text -> tested.decode(tests.get(), text.text()));
+      return tested.decode(fields, tests.get(), source);
     }
     Optional<Double> stiffness =
         one.isPresent()

@@ -24,6 +24,7 @@ import spanledger.section.Section;
  * @param nodes the nodes
  * @param members the members
  * @param supports the supports
+ * @param springs what springs of member ends were worked out from
  */
 record Structure(
     Names<Section> sections,
@@ -33,12 +34,14 @@ record Structure(
     DecodedAssembly assembly,
     Names<Node> nodes,
     Names<Member> members,
-    Names<Support> supports) {
+    Names<Support> supports,
+    SpringOrigins springs) {
 
   /** Decodes the parts in the order in which they refer to each other. */
   static Structure decode(
       Fields fields, Reading reading, Tables tables, SolvedOutlines solved, StiffnessBound bound) {
-    SpringDecoder springs = new SpringDecoder(reading, bound);
+    SpringOrigins origins = new SpringOrigins();
+    SpringDecoder springs = new SpringDecoder(reading, bound, origins);
     Names<Section> sections =
         fields
             .require("sections")
@@ -80,7 +83,7 @@ record Structure(
     given(fields, "supports")
         .ifPresent(s -> new SupportDecoder(reading, springs, nodes).decode(s, supports));
     return new Structure(
-        sections, materials, panels, described, assembly, nodes, members, supports);
+        sections, materials, panels, described, assembly, nodes, members, supports, origins);
   }
 
   /** What must be given by hand unless an assembly is there. */

@@ -43,6 +43,10 @@ final class JointJson {
     }
     ArrayNode ends = node.putArray("ends");
     worst.values().forEach(finding -> ends.add(end(finding, instance)));
+    if (!judgement.tested().isEmpty()) {
+      ArrayNode tests = node.putArray("tests");
+      TestJson.of(judgement.tested()).forEach(tests::add);
+    }
     ArrayNode undescribed = node.putArray("withoutJoint");
     judgement.undescribed().stream().map(JointEnd::name).forEach(undescribed::add);
     ArrayNode kept = node.putArray("stiffnessAsAnalysed");

@@ -137,7 +137,7 @@ class ArchitectureTest {
           .resideInAnyPackage("spanledger.jointdesign", "spanledger.resistance.joint")
           .and()
           .haveNameNotMatching(
-              ".*\\.(FaceStiffness|FaceSharing|JointCheck|WorstChecks|FootJudge)(\\$.*)?")
+              ".*\\.(FaceStiffness|JointTests|FaceSharing|JointCheck|WorstChecks|FootJudge)(\\$.*)?")
           .should()
           .callMethod(Working.class, "value", String.class)
           .because("a choice by loads is a step of a procedure, as the greatest pull on a bolt is");

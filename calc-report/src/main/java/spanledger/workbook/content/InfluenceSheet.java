@@ -2,10 +2,10 @@ package spanledger.workbook.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
 import spanledger.verdict.Assessment;
-import spanledger.workbook.layout.CellRange;
 import spanledger.workbook.layout.Column;
 import spanledger.workbook.layout.DataCells;
 import spanledger.workbook.layout.DataTable;
@@ -113,7 +113,11 @@ final class InfluenceSheet {
                     Column.number(ORDINATE, "", Dimension.NONE).withUnit(pick.unit()),
                     Column.text("worst place", 24)),
                 rows));
-    List<CellRange> mark = mark(sheet, pick, cells, worst);
+    List<LineChart.Line> lines = new ArrayList<>();
+    lines.add(
+        new LineChart.Line(
+            "influence line", cells.column(PLACE), cells.column(ORDINATE), LineChart.Look.THICK));
+    mark(sheet, pick, cells, worst).ifPresent(lines::add);
     sheet.add(proofTable(sheet, proof));
     sheet.chart(
         new LineChart(
@@ -121,17 +125,17 @@ final class InfluenceSheet {
             "place along the path, mm",
             ORDINATE + ", " + pick.unit(),
             pick.path().length(),
-            cells.column(PLACE),
-            cells.column(ORDINATE),
-            mark),
+            LineChart.WHOLE,
+            lines,
+            false),
         chartRow);
   }
 
   /** From the axis to the line where a force is worst. */
-  private static List<CellRange> mark(
+  private static Optional<LineChart.Line> mark(
       LedgerSheet sheet, InfluencePick pick, DataCells cells, int worst) {
     if (worst < 0) {
-      return List.of();
+      return Optional.empty();
     }
     DataCells mark =
         sheet.add(
@@ -152,7 +156,9 @@ final class InfluenceSheet {
                         LedgerCell.text("on the line"),
                         LedgerCell.linked(cells.number(worst, PLACE)),
                         LedgerCell.linked(cells.number(worst, ORDINATE))))));
-    return List.of(mark.column(PLACE), mark.column(ORDINATE));
+    return Optional.of(
+        new LineChart.Line(
+            "worst place", mark.column(PLACE), mark.column(ORDINATE), LineChart.Look.MARKED));
   }
 
   private static DataTable proofTable(LedgerSheet sheet, InfluenceProof proof) {

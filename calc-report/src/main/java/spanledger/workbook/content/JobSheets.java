@@ -49,7 +49,10 @@ public final class JobSheets {
     FigureSheet figures = FigureSheet.write(workbook, job);
     NodeSheet nodes = NodeSheet.write(workbook, job);
     SectionSheet sections = SectionSheet.write(workbook, job);
-    SegmentSheets segments = SegmentSheets.write(workbook, job, nodes, sections);
+    SpringCells springs = new SpringCells();
+    List<ProcedureCells> ofSprings = new ArrayList<>();
+    JointTestSheet.write(workbook, job, springs, ofSprings);
+    SegmentSheets segments = SegmentSheets.write(workbook, job, nodes, sections, springs);
     LoadSheet loads = LoadSheet.write(workbook, kept, nodes, segments, sections, figures);
     LoadSumSheet sums = LoadSumSheet.write(workbook, kept, loads);
     NodalLoadTable onNodes =
@@ -87,7 +90,7 @@ public final class JobSheets {
             workbook, assessment.members(), groups, job.frame(), sections, segments, cuts);
     SupportReactions reactions = new SupportReactions(combinations, balance, states);
     JointSheets joints =
-        JointSheets.write(workbook, assessment.joints(), jointGroups, cuts, reactions);
+        JointSheets.write(workbook, assessment.joints(), jointGroups, cuts, reactions, springs);
     DeflectionSheet deflection =
         DeflectionSheet.write(
             workbook,
@@ -160,6 +163,7 @@ public final class JobSheets {
         new ArrayList<>(
             procedures(sections, segments, forces, strength, byCode, deflection, geometry, pieces));
     deck.tables().forEach(t -> used.add(t.procedure().procedure()));
+    ofSprings.forEach(t -> used.add(t.procedure().procedure()));
     joints.tables().forEach(t -> used.add(t.procedure().procedure()));
     mode.map(ModeSheet::bars)
         .or(() -> states.map(StateSheets::bars))

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import spanledger.jointdesign.JointFeeds;
 import spanledger.procedure.Input;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
@@ -39,7 +40,8 @@ final class JointNumbers {
       List<Input> inputs = row.working().procedure().procedure().inputs();
       for (int i = 0; i < inputs.size(); i++) {
         if (row.working().feeds().get(i) instanceof Feed.Given given
-            && !JointRows.isOfLoads(given)) {
+            && !JointRows.isOfLoads(given)
+            && !given.source().equals(JointFeeds.TESTED)) {
           Key key = key(row.at().kind(), given);
           dimensions.putIfAbsent(key, inputs.get(i).symbol().dimension());
           origins.putIfAbsent(key, given.origin());

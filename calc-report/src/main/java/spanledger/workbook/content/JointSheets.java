@@ -33,10 +33,11 @@ final class JointSheets {
       Optional<JointJudgement> judgement,
       JointGroups groups,
       CutSheets cuts,
-      SupportReactions reactions) {
+      SupportReactions reactions,
+      SpringCells springs) {
     JointSheets sheets = new JointSheets(groups);
     if (judgement.isPresent() && !groups.shown().isEmpty()) {
-      sheets.write(workbook, judgement.get(), cuts, reactions);
+      sheets.write(workbook, judgement.get(), cuts, reactions, springs);
     }
     return sheets;
   }
@@ -45,7 +46,8 @@ final class JointSheets {
       LedgerWorkbook workbook,
       JointJudgement judgement,
       CutSheets cuts,
-      SupportReactions reactions) {
+      SupportReactions reactions,
+      SpringCells springs) {
     String code = judgement.title();
     JointCases cases = new JointCases(groups);
     JointRows rows = new JointRows(cases);
@@ -71,7 +73,7 @@ final class JointSheets {
     JointNumbers numbers = new JointNumbers(given, cases, all);
     JointMetals.write(given, judgement.contacts());
     KeptStiffnessTable.write(given, judgement.kept());
-    JointTables joints = new JointTables(rows, numbers, groups, cuts, reactions);
+    JointTables joints = new JointTables(rows, numbers, groups, cuts, reactions, springs);
     LedgerSheet forces = workbook.sheet(SheetNames.JOINT_FORCES);
     forces.title(
         "Joint forces",

@@ -42,15 +42,21 @@ final class JointTables {
   private final JointGroups groups;
   private final CutSheets cuts;
   private final SupportReactions reactions;
+  private final SpringCells springs;
   private final IdentityHashMap<Working, Place> places = new IdentityHashMap<>();
   private final List<Written> written = new ArrayList<>();
 
+  /**
+   * @param springs what is worked out on sheets before
+   */
   JointTables(
       JointRows rows,
       JointNumbers numbers,
       JointGroups groups,
       CutSheets cuts,
-      SupportReactions reactions) {
+      SupportReactions reactions,
+      SpringCells springs) {
+    this.springs = springs;
     this.rows = rows;
     this.numbers = numbers;
     this.groups = groups;
@@ -167,6 +173,9 @@ final class JointTables {
       return reactions
           .of(sheet, row.at().run().instance(), support, freedom)
           .input("reaction of the support, from its balance");
+    }
+    if (given.source().equals(JointFeeds.TESTED)) {
+      return InputCell.shown(springs.tested(given.origin()));
     }
     return numbers.cell(row.at().kind(), given);
   }

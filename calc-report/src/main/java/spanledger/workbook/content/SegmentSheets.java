@@ -2,6 +2,7 @@ package spanledger.workbook.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spanledger.analysis.SegmentGeometry;
 import spanledger.analysis.SegmentStiffness;
 import spanledger.frame.Frame;
@@ -27,19 +28,26 @@ final class SegmentSheets implements SegmentNumbers {
   private final Frame frame;
   private final ProcedureCells geometry;
   private final ProcedureCells stiffness;
+  private final SpringCells springs;
 
-  private SegmentSheets(Frame frame, ProcedureCells geometry, ProcedureCells stiffness) {
+  private SegmentSheets(
+      Frame frame, ProcedureCells geometry, ProcedureCells stiffness, SpringCells springs) {
     this.frame = frame;
     this.geometry = geometry;
     this.stiffness = stiffness;
+    this.springs = springs;
   }
 
   static SegmentSheets write(
-      LedgerWorkbook workbook, Job job, NodeSheet nodes, SectionSheet sections) {
+      LedgerWorkbook workbook,
+      Job job,
+      NodeSheet nodes,
+      SectionSheet sections,
+      SpringCells springs) {
     Frame frame = job.frame();
     ProcedureCells geometry = writeGeometry(workbook, frame, nodes, sections);
-    ProcedureCells stiffness = writeStiffness(workbook, frame, geometry, sections);
-    return new SegmentSheets(frame, geometry, stiffness);
+    ProcedureCells stiffness = writeStiffness(workbook, frame, geometry, sections, springs);
+    return new SegmentSheets(frame, geometry, stiffness, springs);
   }
 
   private static ProcedureCells writeGeometry(
@@ -90,7 +98,11 @@ final class SegmentSheets implements SegmentNumbers {
   }
 
   private static ProcedureCells writeStiffness(
-      LedgerWorkbook workbook, Frame frame, ProcedureCells geometry, SectionSheet sections) {
+      LedgerWorkbook workbook,
+      Frame frame,
+      ProcedureCells geometry,
+      SectionSheet sections,
+      SpringCells springs) {
     LedgerSheet sheet = workbook.sheet(SheetNames.STIFFNESS);
     sheet.title(
         "Stiffness",
@@ -108,11 +120,11 @@ final class SegmentSheets implements SegmentNumbers {
       }
       for (MemberEnd end : List.of(segment.start(), segment.end())) {
         for (Restraint hold : List.of(end.torsion(), end.aboutY(), end.aboutZ())) {
-          addHold(inputs, hold);
+          addHold(inputs, hold, springs);
         }
       }
-      addHold(inputs, segment.start().axial());
-      addHold(inputs, segment.end().axial());
+      addHold(inputs, segment.start().axial(), springs);
+      addHold(inputs, segment.end().axial(), springs);
       rows.add(
           new ProcedureTable.Row(
               List.of(segment.name(), member.section().name(), member.alloy().designation()),
@@ -129,10 +141,22 @@ final class SegmentSheets implements SegmentNumbers {
             rows));
   }
 
-  private static void addHold(List<InputCell> inputs, Restraint given) {
+  private static void addHold(List<InputCell> inputs, Restraint given, SpringCells springs) {
     Restraint hold = given.engaged();
     inputs.add(InputCell.literal(hold instanceof Restraint.Fixed ? 1 : 0, JOB));
-    inputs.add(InputCell.literal(hold instanceof Restraint.Spring s ? s.stiffness() : 0, JOB));
+    inputs.add(
+        springs
+            .stiffness(given)
+            .map(InputCell::shown)
+            .orElseGet(
+                () ->
+                    InputCell.literal(
+                        hold instanceof Restraint.Spring s ? s.stiffness() : 0, JOB)));
+  }
+
+  /** The free play of a spring of a member end, if it is worked out in the workbook. */
+  Optional<NumberAt> play(Restraint spring) {
+    return springs.play(spring);
   }
 
   @Override

@@ -6,13 +6,16 @@ import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
+import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartAxis;
@@ -26,25 +29,55 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 
 /**
- * A line through points whose numbers stand in cells, with one place marked by a thin line. Black
- * on white, so that it can be read without colours.
+ * Lines through points whose numbers stand in cells. Black on white, so that it can be read without
+ * colours.
  *
  * @param description what it shows, for those who cannot see it
  * @param across what runs across
  * @param up what runs up
  * @param to where the axis across ends; it begins at 0
- * @param xs cells of the places across, on the sheet of the chart
- * @param ys cells of the heights, as many
- * @param marked places and heights of the mark; empty for none
+ * @param pattern in which the numbers across are written
+ * @param lines what is drawn, in order
+ * @param named whether the names of the lines stand below
  */
 public record LineChart(
     String description,
     String across,
     String up,
     double to,
-    CellRange xs,
-    CellRange ys,
-    List<CellRange> marked) {
+    String pattern,
+    List<Line> lines,
+    boolean named) {
+
+  /** How a line looks. */
+  public enum Look {
+    /** A thick line. */
+    THICK,
+    /** A thin line. */
+    THIN,
+    /** A thick broken line. */
+    BROKEN,
+    /** A thin line between diamonds. */
+    MARKED,
+    /** Small crosses without a line. */
+    CROSSES
+  }
+
+  /**
+   * A line.
+   *
+   * @param name of the line
+   * @param xs cells of the places across, on the sheet of the chart
+   * @param ys cells of the heights, as many
+   * @param look how it looks
+   */
+  public record Line(String name, CellRange xs, CellRange ys, Look look) {}
+
+  /** A pattern for whole numbers. */
+  public static final String WHOLE = "#,##0";
+
+  /** A pattern for numbers with as many digits as they need. */
+  public static final String GENERAL = "General";
 
   /** How many rows of the sheet it takes. */
   public static final int ROWS = 22;
@@ -57,7 +90,7 @@ public record LineChart(
   private static final double THIN = 0.5;
 
   public LineChart {
-    marked = List.copyOf(marked);
+    lines = List.copyOf(lines);
   }
 
   /** Draws it on its sheet, whose rows are given, from a row on. */
@@ -84,25 +117,19 @@ public record LineChart(
     bottom.setTickLabelPosition(AxisTickLabelPosition.LOW);
     bottom.setMinimum(0);
     bottom.setMaximum(to);
-    bottom.setNumberFormat("#,##0");
-    left.setNumberFormat("General");
+    bottom.setNumberFormat(pattern);
+    left.setNumberFormat(GENERAL);
     grid(bottom);
     grid(left);
     XDDFScatterChartData data =
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, bottom, left);
     data.setStyle(ScatterStyle.LINE);
     data.setVaryColors(false);
-    XDDFScatterChartData.Series line = add(data, rows, xs, ys);
-    line.setTitle("influence line", null);
-    line.setSmooth(false);
-    line.setMarkerStyle(MarkerStyle.NONE);
-    line.setLineProperties(ink(BLACK, THICK));
-    if (!marked.isEmpty()) {
-      XDDFScatterChartData.Series worst = add(data, rows, marked.get(0), marked.get(1));
-      worst.setTitle("worst place", null);
-      worst.setSmooth(false);
-      worst.setMarkerStyle(MarkerStyle.DIAMOND);
-      worst.setLineProperties(ink(BLACK, THIN));
+    for (Line line : lines) {
+      draw(line, add(data, rows, line.xs(), line.ys()));
+    }
+    if (named) {
+      chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     }
     chart.plot(data);
     chart.getCTChart().getPlotArea().getValAxList().forEach(LineChart::inEnglish);
@@ -130,6 +157,32 @@ public record LineChart(
       }
     }
     return XDDFDataSourcesFactory.fromArray(values.toArray(Double[]::new), cells.absolute());
+  }
+
+  private static void draw(Line line, XDDFScatterChartData.Series series) {
+    series.setTitle(line.name(), null);
+    series.setSmooth(false);
+    series.setMarkerStyle(
+        switch (line.look()) {
+          case MARKED -> MarkerStyle.DIAMOND;
+          case CROSSES -> MarkerStyle.X;
+          case THICK, THIN, BROKEN -> MarkerStyle.NONE;
+        });
+    XDDFLineProperties ink =
+        switch (line.look()) {
+          case THICK, BROKEN -> ink(BLACK, THICK);
+          case THIN, MARKED -> ink(BLACK, THIN);
+          case CROSSES -> new XDDFLineProperties(new XDDFNoFillProperties());
+        };
+    if (line.look() == Look.BROKEN) {
+      ink.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
+    }
+    series.setLineProperties(ink);
+    if (line.look() == Look.CROSSES) {
+      XDDFShapeProperties black = new XDDFShapeProperties();
+      black.setLineProperties(ink(BLACK, THIN));
+      series.getCTScatterSer().getMarker().setSpPr(black.getXmlObject());
+    }
   }
 
   private static XDDFLineProperties ink(byte[] colour, double width) {

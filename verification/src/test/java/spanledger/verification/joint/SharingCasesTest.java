@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,17 +33,18 @@ import spanledger.joint.stiffness.AxisStiffness;
 import spanledger.joint.stiffness.BoltShearing;
 import spanledger.joint.stiffness.BoltStretch;
 import spanledger.joint.stiffness.CharacteristicValue;
+import spanledger.joint.stiffness.CharacteristicValue.Scatter;
 import spanledger.joint.stiffness.FittedCurve;
 import spanledger.joint.stiffness.JointStiffness;
 import spanledger.joint.stiffness.KeyTooth;
 import spanledger.joint.stiffness.LipBending;
-import spanledger.joint.stiffness.MeasuredProperty;
 import spanledger.joint.stiffness.MomentResistance;
 import spanledger.joint.stiffness.MomentRotationCurve;
 import spanledger.joint.stiffness.PlateBending;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.procedure.Procedure;
 import spanledger.procedure.Step;
+import spanledger.quantity.Dimension;
 import spanledger.resistance.joint.JointProcedures;
 import spanledger.verification.check.CaseFile;
 
@@ -230,25 +231,34 @@ class SharingCasesTest {
   private static Map<String, Double> quantile(JsonNode given) {
     int specimens = given.required("n").asInt();
     double quantile = CharacteristicValue.quantile(specimens, given.required("known").asBoolean());
-    CompiledProcedure procedure = CharacteristicValue.NORMAL.compile();
-    return Map.of("k_n", procedure.run(specimens, quantile, 0, 0)[procedure.slot("k_n")]);
+    CompiledProcedure procedure =
+        CharacteristicValue.of(
+                specimens, Dimension.NONE, Scatter.NORMAL, given.required("known").asBoolean())
+            .compile();
+    double[] inputs = new double[specimens + 2];
+    inputs[specimens] = quantile;
+    return Map.of("k_n", procedure.run(inputs)[procedure.slot("k_n")]);
   }
 
   private static Map<String, Double> property(JsonNode given) {
     double[] values =
         given.required("values").valueStream().mapToDouble(JsonNode::asDouble).toArray();
-    OptionalDouble known =
-        given.has("known")
-            ? OptionalDouble.of(given.get("known").asDouble())
-            : OptionalDouble.empty();
-    MeasuredProperty property =
-        given.required("positive").asBoolean()
-            ? MeasuredProperty.positive(values, known)
-            : MeasuredProperty.normal(values, known);
-    return Map.of(
-        "mean", property.mean(),
-        "variation", property.variation(),
-        "lower", property.lower(),
-        "upper", property.upper());
+    boolean known = given.has("known");
+    Scatter scatter = given.required("positive").asBoolean() ? Scatter.LOG_NORMAL : Scatter.NORMAL;
+    CompiledProcedure procedure =
+        CharacteristicValue.of(values.length, Dimension.NONE, scatter, known).compile();
+    double[] inputs = Arrays.copyOf(values, values.length + 2);
+    inputs[values.length] = CharacteristicValue.quantile(values.length, known);
+    inputs[values.length + 1] =
+        known ? given.get("known").asDouble() : CharacteristicValue.LEAST_VARIATION;
+    double[] all = procedure.run(inputs);
+    Map<String, Double> found = new HashMap<>();
+    found.put("mean", all[procedure.slot("m")]);
+    found.put("lower", all[procedure.slot("X_low")]);
+    found.put("upper", all[procedure.slot("X_high")]);
+    if (!known) {
+      found.put("variation", all[procedure.slot("V")]);
+    }
+    return found;
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import spanledger.frame.MemberEnd;
@@ -28,7 +29,8 @@ import spanledger.joint.stiffness.CharacteristicValue;
 import spanledger.joint.stiffness.JointStiffness;
 import spanledger.joint.stiffness.MomentRotationCurve;
 import spanledger.joint.stiffness.MomentRotationCurve.Point;
-import spanledger.joint.stiffness.TestedJoint;
+import spanledger.jointdesign.JointTests;
+import spanledger.jointdesign.KnownVariation;
 import spanledger.provenance.Source;
 
 /** What a joint cannot carry or a test cannot show is said, not guessed. */
@@ -138,19 +140,30 @@ class SharingFaultsTest {
   /** The frame takes what tests give: play and the lower bound, or less play and the upper. */
   @Test
   void testedJointsHoldMemberEnds() {
-    List<MomentRotationCurve> specimens = new ArrayList<>();
+    List<JointTests.Measured> specimens = new ArrayList<>();
     for (double stiffness : new double[] {9, 10, 11}) {
-      specimens.add(specimen("S" + stiffness, 0.004, stiffness * 1e7));
+      specimens.add(
+          new JointTests.Measured("file", specimen("S" + stiffness, 0.004, stiffness * 1e7)));
     }
-    TestedJoint joint =
-        TestedJoint.of(specimens, OptionalDouble.empty(), Source.declared("test report"));
+    JointTests joint =
+        JointTests.of(
+            "tests",
+            specimens,
+            new KnownVariation(
+                OptionalDouble.of(0.05),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Source.declared("earlier tests")),
+            Optional.empty(),
+            Source.declared("test report"));
 
-    assertThat(joint.stiffness().lower()).isLessThan(9e7);
-    assertThat(joint.stiffness().upper()).isGreaterThan(11e7);
+    assertThat(joint.stiffness().value("X_low")).isLessThan(9e7);
+    assertThat(joint.stiffness().value("X_high")).isGreaterThan(11e7);
     assertThat(joint.restraint(Bound.LOWER)).isInstanceOf(Restraint.Play.class);
     Restraint.Play play = (Restraint.Play) joint.restraint(Bound.LOWER);
-    assertThat(play.freePlay()).isCloseTo(0.004, org.assertj.core.data.Offset.offset(1e-6));
-    assertThat(play.stiffness()).isEqualTo(joint.stiffness().lower());
+    // 0.004 (1 + 1.645 √(4/3) 0.05): the scatter of the play is known.
+    assertThat(play.freePlay()).isCloseTo(0.0043799, org.assertj.core.data.Offset.offset(1e-6));
+    assertThat(play.stiffness()).isEqualTo(joint.stiffness().value("X_low"));
   }
 
   /** Bolts, key and bed of one face become the springs of a member end, with both bounds. */

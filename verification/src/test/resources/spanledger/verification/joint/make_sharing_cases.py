@@ -369,17 +369,30 @@ for n, k in ((1, 2.31), (2, 2.01), (3, 1.89), (5, 1.80), (10, 1.72), (30, 1.67))
     case(f"k-known-{n}", "quantile", f"k_n of {n} specimens, scatter known", {"n": n, "known": True},
          [("k_n", k, 0.022, "the table gives k_n in two decimals; for one specimen 2.31, the formula 2.326"),
           exact("k_n", stats.norm.ppf(0.95) * math.sqrt(1 + 1 / n))], EN1990, "Table D.1", MEMORY)
-mean, s = np.mean(five), np.std(five, ddof=1)
 k5 = stats.t.ppf(0.95, 4) * math.sqrt(1.2)
-case("five-normal", "property", "Five specimens, normal", {"values": five, "positive": False},
+FLOOR = "a coefficient of variation estimated from the specimens is taken as 0.10 at least"
+root = math.sqrt(math.log(1.01))
+wide = [10.4, 8.6, 12.8, 10.0, 8.2]
+mean, s = np.mean(wide), np.std(wide, ddof=1)
+case("wide-normal", "property", "Five specimens, normal", {"values": wide, "positive": False},
      [exact("mean", 10.0), exact("variation", s / mean), exact("lower", mean - k5 * s), exact("upper", mean + k5 * s),
-      ("lower", 8.7238, 0.005, "worked by hand with k_n of the table, 2.33")], EN1990, "D.7.2(2)", MEMORY)
+      ("lower", 5.767, 0.01, "worked by hand with k_n of the table, 2.33, and s = 1.8166")], EN1990, "D.7.2(2)", MEMORY)
+logs = np.log(wide)
+case("wide-log-normal", "property", "Five specimens, log-normal", {"values": wide, "positive": True},
+     [exact("lower", math.exp(logs.mean() - k5 * logs.std(ddof=1))), exact("upper", math.exp(logs.mean() + k5 * logs.std(ddof=1)))],
+     EN1990, "D.7.2(6)", MEMORY)
 logs = np.log(five)
-case("five-log-normal", "property", "Five specimens, log-normal", {"values": five, "positive": True},
-     [exact("lower", math.exp(logs.mean() - k5 * logs.std(ddof=1))), exact("upper", math.exp(logs.mean() + k5 * logs.std(ddof=1))),
-      ("lower", 8.8007, 0.005, "worked by hand with k_n of the table, 2.33")], EN1990, "D.7.2(6)", MEMORY)
+case("five-normal", "property", "Five specimens alike, normal: " + FLOOR, {"values": five, "positive": False},
+     [exact("mean", 10.0), exact("variation", np.std(five, ddof=1) / 10), exact("lower", 10 - k5), exact("upper", 10 + k5),
+      ("lower", 7.67, 0.01, "worked by hand with k_n of the table, 2.33, and s = 1")], EN1990, "D.7.1(5), note; D.7.2(2)", MEMORY)
+case("five-log-normal", "property", "Five specimens alike, log-normal: " + FLOOR, {"values": five, "positive": True},
+     [exact("lower", math.exp(logs.mean() - k5 * root)), exact("upper", math.exp(logs.mean() + k5 * root)),
+      ("lower", 7.916, 0.005, "worked by hand with k_n of the table, 2.33")], EN1990, "D.7.1(5), note; D.7.2(6)", MEMORY)
 case("two-known", "property", "Two specimens, scatter known to be 10 %", {"values": [9.0, 11.0], "positive": False, "known": 0.1},
      [exact("lower", 10 - stats.norm.ppf(0.95) * math.sqrt(1.5))], EN1990, "D.7.2(2)", MEMORY)
+case("one-known", "property", "One specimen, scatter known to be 6 %, log-normal", {"values": [12.0], "positive": True, "known": 0.06},
+     [exact("lower", 12 * math.exp(-stats.norm.ppf(0.95) * math.sqrt(2) * math.sqrt(math.log(1.0036)))),
+      ("lower", 10.45, 0.02, "worked by hand with k_n of the table, 2.31: 12 exp(-0.1386)")], EN1990, "D.7.2(6)", MEMORY)
 
 with open(os.path.join(os.path.dirname(os.path.abspath(__file__)), "sharing-cases.json"), "w") as out:
     out.write('{"cases": [\n' + ",\n".join(json.dumps(c, ensure_ascii=False) for c in cases) + "\n]}\n")
