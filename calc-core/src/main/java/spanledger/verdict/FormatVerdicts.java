@@ -37,10 +37,12 @@ final class FormatVerdicts {
     Set<String> others = new LinkedHashSet<>();
     compare("rule set " + rules.id(), rules.format(), others);
     members
-        .map(design -> design.code().figures())
+        .flatMap(JointDesign::code)
+        .map(JointCode::figures)
         .ifPresent(code -> compare("member code " + code.id(), code.format(), others));
     joints
-        .map(design -> design.code().figures())
+        .flatMap(JointDesign::code)
+        .map(JointCode::figures)
         .ifPresent(code -> compare("joint code " + code.id(), code.format(), others));
     if (!others.isEmpty()) {
       verdicts.add(
