@@ -22,7 +22,9 @@ class ExamplesTest {
       strings = {
         "first-beam.json",
         "walkway-of-extrusions.json",
-        "packing-house-inspection-platform.json"
+        "packing-house-hoist-frame.json",
+        "packing-house-inspection-platform.json",
+        "packing-house-washing-line-stand.json"
       })
   void examplesAreAcceptedWithoutAnyProblem(String name) {
     ReadJob read = READER.read(Jobs.root().resolve("docs/examples").resolve(name));
