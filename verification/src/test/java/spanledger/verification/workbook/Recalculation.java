@@ -17,7 +17,8 @@ import org.apache.poi.ss.util.CellReference;
  * their column of the table. What is left over at nodes is nothing but rounding, so neither measure
  * means anything there: the last digits are all there is. It must agree to 1e-9 of the greatest
  * force (or moment) that the sheet Balance adds up at any node, since that is what rounding is in
- * proportion to.
+ * proportion to. On the sheet Vibration what is left over is a ratio less 1, and modes are scaled
+ * to 1: there 1 is the measure.
  */
 final class Recalculation {
 
@@ -25,6 +26,7 @@ final class Recalculation {
   private static final Pattern OTHER_CELL =
       Pattern.compile("(?:'([^']+)'|([A-Za-z]+))!\\$?([A-Z]+)\\$?([0-9]+)");
   private static final String BALANCE = "Balance";
+  private static final String VIBRATION = "Vibration";
   private static final String SUMMARY = "Summary";
   private static final String INFLUENCE = "Influence proof";
   private static final Set<String> UNITS = Set.of("mm", "N", "N·mm");
@@ -132,6 +134,9 @@ final class Recalculation {
     boolean leftOverAtNode = isBalance(cell.sheet()) && cell.column() >= 2 && cell.column() <= 7;
     if (leftOverAtNode) {
       return leftOver(cell.sheet(), cell.column() < 5 ? "force" : "moment");
+    }
+    if (cell.sheet().equals(VIBRATION)) {
+      return Math.max(ofColumn, 1);
     }
     String label = ours.at(cell.sheet(), cell.row(), 0).text();
     boolean greatest =
