@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import spanledger.action.Combination;
 import spanledger.action.MovingLoad;
 import spanledger.analysis.CaseResult;
@@ -14,8 +15,16 @@ import spanledger.analysis.CaseResult;
  */
 final class LinearPeaks {
 
-  /** A value and the state that gives it. */
-  record Peak(double value, Instance instance) {}
+  /**
+   * A value and the state that gives it.
+   *
+   * @param state makes the state; few peaks are the worst, and only these need theirs
+   */
+  record Peak(double value, Supplier<Instance> state) {
+    Instance instance() {
+      return state.get();
+    }
+  }
 
   /** The place of a moving load of factor 1 that gives the effect. */
   private record Place(double value, Standing standing) {}
@@ -49,24 +58,34 @@ final class LinearPeaks {
   }
 
   private Peak peak(Combination combination, int sign) {
-    double value = sum(combination, combination.terms());
-    List<Combination.Option> pattern = new ArrayList<>();
-    for (Combination.Option option : combination.options()) {
-      double part = sum(combination, option.terms());
+    CombinedCases cases = responses.cases(combination);
+    double value = cases.fixed(byCase);
+    for (int i = 0; i < cases.options(); i++) {
+      double part = cases.option(i, byCase);
       if (sign * part > 0) {
         value += part;
-        pattern.add(option);
       }
     }
-    Optional<Standing> standing = Optional.empty();
-    if (combination.moving().isPresent()) {
-      Combination.MovingTerm term = combination.moving().get();
-      double factor = combination.factor(term);
-      Place place = place(term.load(), factor < 0 ? -sign : sign);
-      value += factor * place.value();
-      standing = Optional.of(place.standing());
+    if (combination.moving().isEmpty()) {
+      return new Peak(value, () -> instance(combination, sign, Optional.empty()));
     }
-    return new Peak(value, new Instance(combination, pattern, standing));
+    Combination.MovingTerm term = combination.moving().get();
+    double factor = combination.factor(term);
+    Place place = place(term.load(), factor < 0 ? -sign : sign);
+    return new Peak(
+        value + factor * place.value(),
+        () -> instance(combination, sign, Optional.of(place.standing())));
+  }
+
+  private Instance instance(Combination combination, int sign, Optional<Standing> standing) {
+    CombinedCases cases = responses.cases(combination);
+    List<Combination.Option> pattern = new ArrayList<>();
+    for (int i = 0; i < cases.options(); i++) {
+      if (sign * cases.option(i, byCase) > 0) {
+        pattern.add(combination.options().get(i));
+      }
+    }
+    return new Instance(combination, pattern, standing);
   }
 
   /** The value in a state that is already known. */

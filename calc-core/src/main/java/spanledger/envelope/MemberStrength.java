@@ -1,9 +1,12 @@
 package spanledger.envelope;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spanledger.action.Combination;
 import spanledger.action.MovingLoad;
@@ -39,7 +42,7 @@ final class MemberStrength {
 
   private final Responses responses;
   private final List<Segment> segments;
-  private final List<StrengthGoal> goals;
+  private final StrengthGoal[] goals;
   private final StrengthLook look;
   private final SectionCheck check;
   private final Optional<Station> only;
@@ -58,7 +61,7 @@ final class MemberStrength {
     this.responses = responses;
     this.segments =
         only.map(s -> List.of(s.segment())).orElseGet(() -> responses.frame().segmentsOf(member));
-    this.goals = goals;
+    this.goals = goals.toArray(StrengthGoal[]::new);
     this.only = only;
     this.check = check;
     this.look = new StrengthLook(responses, check, goals, only);
@@ -67,7 +70,7 @@ final class MemberStrength {
   void run(List<Combination> combinations) {
     List<Candidate> candidates = new ArrayList<>();
     for (Combination combination : combinations) {
-      if (goals.stream().noneMatch(g -> g.covers(combination))) {
+      if (Arrays.stream(goals).noneMatch(g -> g.covers(combination))) {
         continue;
       }
       List<SegmentGrid> grids = new ArrayList<>(segments.size());
@@ -252,10 +255,13 @@ final class MemberStrength {
     double[] at(double place);
   }
 
-  private void refine(Combination combination, Stretch stretch, boolean kinked, Look at) {
+  private void refine(Combination combination, Stretch stretch, boolean kinked, Look look) {
     double[][] found = new double[Quartic.SAMPLES][];
+    // Measures that peak side by side climb over the same places.
+    Map<Double, double[]> looked = new HashMap<>();
+    Look at = place -> looked.computeIfAbsent(place, p -> look.at(p).clone());
     for (int i = 0; i < found.length; i++) {
-      found[i] = at.at(stretch.at(i)).clone();
+      found[i] = at.at(stretch.at(i));
     }
     for (StrengthMeasure measure : StrengthMeasure.values()) {
       int m = measure.ordinal();

@@ -3,7 +3,6 @@ package spanledger.envelope;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -28,10 +27,12 @@ final class PatternChoice {
 
   private static final double ROUNDING = 1e-12;
 
-  private static final List<StrengthMeasure> STRESSES =
-      List.of(StrengthMeasure.BENDING, StrengthMeasure.SHEAR, StrengthMeasure.COMBINED);
+  private static final StrengthMeasure[] STRESSES = {
+    StrengthMeasure.BENDING, StrengthMeasure.SHEAR, StrengthMeasure.COMBINED
+  };
 
-  private static final int MEASURES = StrengthMeasure.values().length;
+  private static final StrengthMeasure[] ALL = StrengthMeasure.values();
+  private static final int MEASURES = ALL.length;
 
   private final SectionCheck check;
   private final double[] perUnit;
@@ -79,11 +80,36 @@ final class PatternChoice {
       }
     }
     if (parts.length <= TRIED_ALL) {
-      tryAll(forces, parts);
+      if (mayBeBetter(forces, parts)) {
+        tryAll(forces, parts);
+      }
     } else {
       climb(forces, parts);
     }
     comeAndGo(forces, parts);
+  }
+
+  /**
+   * Whether some pattern may be worse than those found: no internal force is greater than with all
+   * parts that raise it, and stresses grow with the size of every force.
+   */
+  private boolean mayBeBetter(double[] forces, double[][] parts) {
+    for (int k = 0; k < FORCES; k++) {
+      double high = forces[k];
+      double low = forces[k];
+      for (double[] part : parts) {
+        high += Math.max(0, part[k]);
+        low += Math.min(0, part[k]);
+      }
+      sum[k] = Math.max(Math.abs(high), Math.abs(low));
+    }
+    check.rank(sum, 0);
+    for (StrengthMeasure measure : STRESSES) {
+      if (check.quick(measure) > best[measure.ordinal()] * (1 + ROUNDING)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Works out the stresses of every pattern, each from the one before by one part. */
@@ -132,7 +158,7 @@ final class PatternChoice {
       return false;
     }
     addUp(acts, forces, parts);
-    for (StrengthMeasure measure : StrengthMeasure.values()) {
+    for (StrengthMeasure measure : ALL) {
       double value = measure == StrengthMeasure.WALL && !walls ? -1 : check.quick(measure);
       if (value > best[measure.ordinal()]) {
         best[measure.ordinal()] = value;

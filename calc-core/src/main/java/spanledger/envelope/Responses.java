@@ -32,6 +32,7 @@ final class Responses {
   private final Map<String, Integer> caseIndices = new HashMap<>();
   private final SegmentInfluences influences;
   private final IdentityHashMap<MovingLoad, List<Stretch>> stretches = new IdentityHashMap<>();
+  private final IdentityHashMap<Combination, CombinedCases> combined = new IdentityHashMap<>();
   private final SegmentResponse[][] bySegment;
 
   /**
@@ -70,6 +71,11 @@ final class Responses {
       throw new IllegalArgumentException("Case " + loadCase.name() + " was not solved.");
     }
     return index;
+  }
+
+  /** A combination as sums over the solved cases. */
+  CombinedCases cases(Combination combination) {
+    return combined.computeIfAbsent(combination, c -> new CombinedCases(this, c));
   }
 
   /** What a solved case does along a segment. */

@@ -1,6 +1,5 @@
 package spanledger.envelope;
 
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import spanledger.action.Combination;
@@ -66,8 +65,7 @@ final class StrengthGoal {
   }
 
   /** The least of the worst so far of the goals for a measure that cover a combination. */
-  static double leastWorst(
-      List<StrengthGoal> goals, StrengthMeasure measure, Combination combination) {
+  static double leastWorst(StrengthGoal[] goals, StrengthMeasure measure, Combination combination) {
     double least = Double.POSITIVE_INFINITY;
     for (StrengthGoal goal : goals) {
       if (goal.measure == measure && goal.covers(combination)) {

@@ -44,7 +44,7 @@ final class StrengthLook {
 
   private final Responses responses;
   private final SectionCheck check;
-  private final List<StrengthGoal> goals;
+  private final StrengthGoal[] goals;
   private final Optional<Station> only;
   private final PatternChoice choice;
   private final double[] greatest = new double[StrengthMeasure.values().length];
@@ -54,7 +54,7 @@ final class StrengthLook {
       Responses responses, SectionCheck check, List<StrengthGoal> goals, Optional<Station> only) {
     this.responses = responses;
     this.check = check;
-    this.goals = goals;
+    this.goals = goals.toArray(StrengthGoal[]::new);
     this.only = only;
     this.choice = new PatternChoice(check);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import spanledger.action.Footprint;
 import spanledger.action.LoadPath;
 import spanledger.action.MovingLoad;
@@ -22,6 +23,8 @@ final class Stretch {
   private final LoadPath path;
   private final double from;
   private final double to;
+  private final double[] marks;
+  private final double[] parts;
   private final List<List<SegmentInfluence.Placed>> samples = new ArrayList<>();
   private final BitSet touched = new BitSet();
 
@@ -30,6 +33,8 @@ final class Stretch {
     this.path = path;
     this.from = from;
     this.to = to;
+    this.marks = path.marks();
+    this.parts = parts(load, path);
     for (int i = 0; i < Quartic.SAMPLES; i++) {
       List<SegmentInfluence.Placed> sample = responses.place(load.placed(path, at(i)));
       samples.add(sample);
@@ -126,13 +131,12 @@ final class Stretch {
    * order, with both ends of the stretch.
    */
   double[] crossings(Segment segment, double x) {
-    TreeSet<Double> found = new TreeSet<>(List.of(from, to));
-    double[] marks = path.marks();
+    DoubleStream.Builder found = DoubleStream.builder().add(from).add(to);
     for (int i = 0; i < path.lanes().size(); i++) {
       LoadPath.Lane lane = path.lanes().get(i);
       if (lane.segment().index() == segment.index()) {
         double along = marks[i] + (lane.forward() ? x : segment.length() - x);
-        for (double part : parts(load, path)) {
+        for (double part : parts) {
           double at = along + part;
           if (at > from && at < to) {
             found.add(at);
@@ -140,7 +144,7 @@ final class Stretch {
         }
       }
     }
-    return found.stream().mapToDouble(Double::doubleValue).toArray();
+    return found.build().sorted().distinct().toArray();
   }
 
   /** The load standing at a place of the stretch. */
