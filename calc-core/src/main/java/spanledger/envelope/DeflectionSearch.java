@@ -53,10 +53,10 @@ final class DeflectionSearch {
     for (Member member : responses.frame().members()) {
       if (member.role() == MemberRole.FLOOR) {
         goals.add(new Goal(member, DeflectionFinding.Kind.FROM_CHORD, Vector.DOWN));
-        if (heights.isAbove(member)) {
-          goals.add(new Goal(member, DeflectionFinding.Kind.SWAY, ALONG_X));
-          goals.add(new Goal(member, DeflectionFinding.Kind.SWAY, ALONG_Y));
-        }
+      }
+      if (heights.isJudged(member)) {
+        goals.add(new Goal(member, DeflectionFinding.Kind.SWAY, ALONG_X));
+        goals.add(new Goal(member, DeflectionFinding.Kind.SWAY, ALONG_Y));
       }
     }
     for (Rail rail : rails) {

@@ -1,5 +1,7 @@
 package spanledger.envelope;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.Set;
 import spanledger.frame.Frame;
@@ -18,6 +20,7 @@ public final class StandingHeight {
 
   private final double ground;
   private final Set<Node> onSlopes = new HashSet<>();
+  private final boolean withFloors;
 
   /** Finds the lowest support and what lies between the ends of sloping floor members. */
   public StandingHeight(Frame frame) {
@@ -31,19 +34,37 @@ public final class StandingHeight {
             .mapToDouble(s -> s.node().place().z())
             .min()
             .orElse(Double.POSITIVE_INFINITY);
+    withFloors = frame.members().stream().anyMatch(this::isFloorAbove);
   }
 
-  /** The height of the member's lowest node above the lowest support, mm. */
+  /** The height above the lowest support that a member's sway is measured by, mm. */
   public double of(Member member) {
-    return member.nodes().stream().mapToDouble(StandingHeight::height).min().orElse(0) - ground;
+    return height(measure(member)) - ground;
+  }
+
+  /** The node at that height: the lowest one, but of a leg its top. */
+  public static Node measure(Member member) {
+    Comparator<Node> byHeight = Comparator.comparingDouble(StandingHeight::height);
+    return member.role() == MemberRole.LEG
+        ? Collections.max(member.nodes(), byHeight)
+        : Collections.min(member.nodes(), byHeight);
   }
 
   /**
-   * Whether the member is part of a floor that stands above the lowest support. Stringers and
-   * treads are not: a share of their small height is no measure of how far a stair may give.
+   * Whether the sway of a member is judged: of floor members above the lowest support and, where a
+   * frame has none, of its legs. Stringers and treads are not: a share of their small height is no
+   * measure of how far a stair may give.
    */
-  public boolean isAbove(Member member) {
-    return of(member) > LEAST && !slopes(member) && !onSlopes.containsAll(member.nodes());
+  public boolean isJudged(Member member) {
+    return isFloorAbove(member)
+        || !withFloors && member.role() == MemberRole.LEG && of(member) > LEAST;
+  }
+
+  private boolean isFloorAbove(Member member) {
+    return member.role() == MemberRole.FLOOR
+        && of(member) > LEAST
+        && !slopes(member)
+        && !onSlopes.containsAll(member.nodes());
   }
 
   private static boolean slopes(Member member) {

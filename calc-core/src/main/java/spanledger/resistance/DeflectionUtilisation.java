@@ -28,7 +28,7 @@ public final class DeflectionUtilisation {
   /** A rail or post point. Inputs δ, δ_max; step η_deflection. */
   public static final Procedure RAIL = rail();
 
-  /** A point of a floor, level. Inputs δ, h, r_sway; steps δ_lim, η_deflection. */
+  /** A point of a floor or leg, level. Inputs δ, h, r_sway; steps δ_lim, η_deflection. */
   public static final Procedure SWAY = sway();
 
   private DeflectionUtilisation() {}
@@ -77,7 +77,7 @@ public final class DeflectionUtilisation {
   }
 
   private static Procedure sway() {
-    Procedure.Builder p = Procedure.named("sway-deflection", "Level movement of a floor");
+    Procedure.Builder p = Procedure.named("sway-deflection", "Level movement of a floor or leg");
     Reference at = p.input("δ", "movement of the point", Dimension.LENGTH);
     Reference height =
         p.input("h", "height above the lowest support", Dimension.LENGTH, Domain.POSITIVE);

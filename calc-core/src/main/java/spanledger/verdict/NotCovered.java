@@ -51,7 +51,8 @@ final class NotCovered {
                   + " or as \"treadPanel\" of the stair"));
     }
     if (findings.deflections().stream().noneMatch(f -> f.kind() == DeflectionFinding.Kind.SWAY)) {
-      verdicts.add(open("sway deflection", "no floor stands above the supports to be judged"));
+      verdicts.add(
+          open("sway deflection", "no floor and no leg stands above the supports to be judged"));
     }
     if (!standing) {
       verdicts.add(

@@ -15,6 +15,7 @@ import spanledger.envelope.Station;
 import spanledger.frame.Frame;
 import spanledger.frame.Freedom;
 import spanledger.frame.Member;
+import spanledger.frame.MemberRole;
 import spanledger.frame.Segment;
 import spanledger.frame.Vector;
 import spanledger.job.Job;
@@ -390,16 +391,20 @@ final class DeflectionSheet {
     }
   }
 
-  /** The height of the member's lowest node above the lowest support, live. */
+  /** The height of the member's lowest node, of a leg its top, above the lowest support, live. */
   private InputCell height(Member member) {
     List<String> own = new ArrayList<>();
     member.nodes().forEach(n -> own.add(nodes.place(n, 2).from(sheet.name())));
     List<String> supports = new ArrayList<>();
     job.frame().supports().forEach(s -> supports.add(nodes.place(s.node(), 2).from(sheet.name())));
     return InputCell.live(
-        "MIN(" + String.join(",", own) + ")-MIN(" + String.join(",", supports) + ")",
+        (member.role() == MemberRole.LEG ? "MAX(" : "MIN(")
+            + String.join(",", own)
+            + ")-MIN("
+            + String.join(",", supports)
+            + ")",
         new StandingHeight(job.frame()).of(member),
-        "lowest node of the member above the lowest support");
+        "lowest node of the floor member, or top of the leg, above the lowest support");
   }
 
   private ProcedureCells judged(CompiledProcedure procedure, List<ProcedureTable.Row> rows) {

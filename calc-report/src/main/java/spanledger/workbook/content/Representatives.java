@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import spanledger.envelope.DeflectionFinding;
 import spanledger.envelope.Findings;
 import spanledger.envelope.Governing;
+import spanledger.envelope.StandingHeight;
 import spanledger.envelope.StrengthFinding;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
@@ -65,8 +66,7 @@ final class Representatives {
     if (finding.kind() != DeflectionFinding.Kind.SWAY) {
       return Boolean.toString(level);
     }
-    double height =
-        finding.member().nodes().stream().mapToDouble(n -> n.place().z()).min().orElse(0);
+    double height = StandingHeight.measure(finding.member()).place().z();
     return (finding.direction().x() != 0 ? "X" : "Y") + Math.round(height);
   }
 
