@@ -10,6 +10,7 @@ import spanledger.action.RuleSet;
 import spanledger.behaviour.Behaviour;
 import spanledger.jointdesign.JointDesign;
 import spanledger.memberdesign.MemberDesign;
+import spanledger.resistance.joint.JointCode;
 
 /**
  * Whether factors on loads and on resistances are of one format. Safety lies in both together:
