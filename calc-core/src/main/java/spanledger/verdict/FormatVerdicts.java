@@ -38,8 +38,7 @@ final class FormatVerdicts {
     Set<String> others = new LinkedHashSet<>();
     compare("rule set " + rules.id(), rules.format(), others);
     members
-        .flatMap(JointDesign::code)
-        .map(JointCode::figures)
+        .map(design -> design.code().figures())
         .ifPresent(code -> compare("member code " + code.id(), code.format(), others));
     joints
         .flatMap(JointDesign::code)
