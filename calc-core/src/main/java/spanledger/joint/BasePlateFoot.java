@@ -17,6 +17,8 @@ import spanledger.provenance.Source;
  *     are none
  * @param offset the middle of its underside from the node, along its first side, its second side
  *     and square to it, upwards, mm
+ * @param bending how it bends; taken as stiff, and said to be unchecked, if that is not described
+ * @param spindle between the plate and the post, if there is one; the node is on the ground
  * @param source where the description comes from
  */
 public record BasePlateFoot(
@@ -27,6 +29,8 @@ public record BasePlateFoot(
     Optional<FaceFriction> friction,
     List<FacePlace> anchors,
     Vector offset,
+    Optional<PlateBending> bending,
+    Optional<Spindle> spindle,
     Source source)
     implements FootType {
 

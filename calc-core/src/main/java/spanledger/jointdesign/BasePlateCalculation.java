@@ -3,8 +3,10 @@ package spanledger.jointdesign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import spanledger.frame.Vector;
 import spanledger.joint.BasePlateFoot;
 import spanledger.joint.FacePlace;
+import spanledger.joint.Spindle;
 import spanledger.joint.sharing.BoltPlace;
 import spanledger.joint.sharing.ContactPoint;
 import spanledger.joint.sharing.JointGeometry;
@@ -12,6 +14,7 @@ import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
 import spanledger.resistance.joint.JointCheck;
+import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.joint.JointUse;
 import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Working;
@@ -20,7 +23,7 @@ import spanledger.resistance.member.Working;
 final class BasePlateCalculation implements FootCalculation.Face {
 
   private static final CompiledProcedure PRESSURE = FootPressure.PROCEDURE.compile();
-  private static final CompiledProcedure SLIDING = FootSliding.PROCEDURE.compile();
+  private static final CompiledProcedure SPINDLE = SpindleStress.PROCEDURE.compile();
 
   /** In how many pieces a plate is divided either way. */
   private static final int PIECES = 4;
@@ -37,47 +40,73 @@ final class BasePlateCalculation implements FootCalculation.Face {
   private static final String GROUND = "ground";
 
   private final BasePlateFoot plate;
+  private final JointCode code;
+  private final String where;
+  private final Optional<PlateCheck> bending;
+  private final Optional<Working> width;
   private final JointGeometry body;
 
-  BasePlateCalculation(BasePlateFoot plate) {
+  /**
+   * @param where the foot, in words
+   */
+  BasePlateCalculation(JointCode code, BasePlateFoot plate, String where) {
     this.plate = plate;
-    this.body = geometry(plate);
+    this.where = where;
+    this.code = code;
+    this.bending = plate.bending().map(b -> new PlateCheck(code, plate, b, where));
+    this.width = bending.map(PlateCheck::width);
+    this.body = geometry();
   }
 
   @Override
-  public FaceRun run(Working onFoot, String where) {
+  public FaceRun run(Working onFoot) {
     Working onGround = FootCalculation.about(plate.offset(), onFoot, where, plate.source());
-    FaceSharing sharing = new FaceSharing(where, body, springs(where), plate.source());
+    FaceSharing sharing = new FaceSharing(where, body, springs(), plate.source());
     boolean anchored = !plate.anchors().isEmpty();
     SharedForces shared = anchored ? sharing.share(onGround) : sharing.shareOffFace(onGround);
     List<Working> shears = anchored ? sharing.shears(onGround, shared.movement()) : List.of();
     List<Working> tensions = sharing.tensions(shared.movement());
     List<Working> contacts = sharing.contacts(shared.movement());
     List<JointCheck> checks = new ArrayList<>();
-    contacts.forEach(contact -> checks.add(pressure(contact, where)));
+    contacts.forEach(contact -> checks.add(pressure(contact)));
+    List<Working> demands = anchored ? sharing.demands(shears, tensions) : List.of();
     List<String> open = new ArrayList<>();
-    if (!anchored) {
-      sliding(onGround, where, checks, open);
+    if (anchored) {
+      bending.ifPresent(plates -> checks.addAll(plates.checks(demands)));
+    } else {
+      FootOnGround.sliding(
+          plate.friction(),
+          onGround,
+          where,
+          "\"anchors\" or \"friction\" to the foot",
+          checks,
+          open);
+    }
+    plate.spindle().ifPresent(spindle -> checks.add(spindle(spindle, onFoot)));
+    if (bending.isEmpty()) {
+      open.add(
+          where
+              + ": whether its plate bends is not known; add \"plate\" to the foot, with its"
+              + " thickness, its material and what stands on it");
     }
     return new FaceRun(
-        GROUND,
-        onGround,
-        shared,
-        shears,
-        tensions,
-        List.of(),
-        contacts,
-        anchored ? sharing.demands(shears, tensions) : List.of(),
-        checks,
-        open);
+        GROUND, onGround, shared, shears, tensions, List.of(), contacts, demands, checks, open);
   }
 
-  private JointCheck pressure(Working contact, String where) {
-    double area = plate.lengthX() * plate.lengthY() / (PIECES * PIECES);
+  private JointCheck pressure(Working contact) {
+    Feed area =
+        width
+            .map(plates -> plates.feed("A"))
+            .orElseGet(
+                () ->
+                    new Feed.Given(
+                        plate.lengthX() * plate.lengthY() / (PIECES * PIECES),
+                        where + ", a sixteenth of the plate",
+                        plate.source()));
     Working pressure =
         Working.of(PRESSURE, contact.label())
             .from(contact, "C", "C")
-            .given("A", area, where + ", a sixteenth of the plate", plate.source())
+            .with("A", area)
             .given("p_d", plate.allowablePressure(), where + ", allowable pressure", plate.source())
             .run();
     return new JointCheck(
@@ -85,31 +114,30 @@ final class BasePlateCalculation implements FootCalculation.Face {
         List.of(new JointUse("η_p", "pressure on the ground", FootPressure.CLAUSE, "p", "p_d")));
   }
 
-  private void sliding(Working onGround, String where, List<JointCheck> checks, List<String> open) {
-    if (plate.friction().isEmpty()) {
-      open.add(
-          where
-              + ": neither anchors nor friction hold it against sliding; add \"anchors\" or"
-              + " \"friction\" to the foot");
-      return;
-    }
-    Working sliding =
-        Working.of(SLIDING, where)
-            .same(onGround, "N", "V_y", "V_z")
-            .given(
-                "μ",
-                plate.friction().get().lower(),
-                where + ", friction",
-                plate.friction().get().source())
+  private JointCheck spindle(Spindle spindle, Working onFoot) {
+    String name = where + ", spindle";
+    Source source = spindle.source();
+    // The node is on the ground; the spindle is guided right above it.
+    Working guided =
+        FootCalculation.about(new Vector(0, 0, spindle.extension()), onFoot, name, source);
+    Working stress =
+        Working.of(SPINDLE, name)
+            .same(guided, "N", "M_y", "M_z")
+            .given("d", spindle.rootDiameter(), name + ", root diameter", source)
+            .given("L", spindle.extension(), name + ", extension", source)
+            .given("e", spindle.eccentricity(), name + ", eccentricity", source)
+            .given("E", spindle.metal().youngsModulus(), name + ", modulus", source)
+            .from(PlateCheck.strengths(code, spindle.metal(), source), "f_od", "f_od")
             .run();
-    checks.add(
-        new JointCheck(
-            sliding,
-            List.of(new JointUse("η_s", "sliding of the foot", FootSliding.CLAUSE, "H", "F_μ"))));
+    return new JointCheck(
+        stress,
+        List.of(
+            new JointUse(
+                "η_sp", "spindle in compression and bending", SpindleStress.CLAUSE, "σ", "f_od")));
   }
 
   /** Only how stiff anchors and ground are beside each other counts. */
-  private FaceSprings springs(String where) {
+  private FaceSprings springs() {
     Feed anchor = new Feed.Given(ANCHOR, where + ", an anchor; only its ratio counts", PRACTICE);
     double piece = body.contacts().get(0).stiffness();
     return new FaceSprings(
@@ -118,16 +146,25 @@ final class BasePlateCalculation implements FootCalculation.Face {
         Optional.empty());
   }
 
-  private static JointGeometry geometry(BasePlateFoot plate) {
+  private JointGeometry geometry() {
     List<BoltPlace> anchors = new ArrayList<>();
     for (FacePlace at : plate.anchors()) {
       anchors.add(new BoltPlace("anchor " + (anchors.size() + 1), at.a(), at.b(), 1, 1, ANCHOR));
     }
-    double bedding = GROUND_PER_ANCHOR * ANCHOR / (plate.lengthX() * plate.lengthY());
+    double first = width.map(plates -> plates.value("B_1")).orElse(plate.lengthX());
+    double second = width.map(plates -> plates.value("B_2")).orElse(plate.lengthY());
+    double bedding = GROUND_PER_ANCHOR * ANCHOR / (first * second);
     return new JointGeometry(
         anchors,
         List.of(),
         ContactPoint.rectangle(
-            GROUND, 0, 0, plate.lengthX(), plate.lengthY(), PIECES, PIECES, bedding));
+            GROUND,
+            width.map(plates -> plates.value("e_1")).orElse(0.0),
+            width.map(plates -> plates.value("e_2")).orElse(0.0),
+            first,
+            second,
+            PIECES,
+            PIECES,
+            bedding));
   }
 }

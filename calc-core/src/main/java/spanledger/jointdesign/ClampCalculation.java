@@ -5,7 +5,6 @@ import java.util.List;
 import spanledger.frame.Vector;
 import spanledger.joint.ClampFoot;
 import spanledger.joint.Tightening;
-import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
 import spanledger.resistance.joint.Bolt;
@@ -27,18 +26,21 @@ final class ClampCalculation implements FootCalculation.Face {
   private final JointCode code;
   private final ClampFoot clamp;
   private final Vector axis;
+  private final String where;
 
   /**
    * @param axis of the post, global, of length 1
+   * @param where the foot, in words
    */
-  ClampCalculation(JointCode code, ClampFoot clamp, Vector axis) {
+  ClampCalculation(JointCode code, ClampFoot clamp, Vector axis, String where) {
     this.code = code;
     this.clamp = clamp;
     this.axis = axis;
+    this.where = where;
   }
 
   @Override
-  public FaceRun run(Working onFoot, String where) {
+  public FaceRun run(Working onFoot) {
     Working demand =
         Working.of(CLAMP, where)
             .same(onFoot, "P_u", "P_v", "P_w")
@@ -73,23 +75,6 @@ final class ClampCalculation implements FootCalculation.Face {
                 Source.derived("The post pulls across the bolts, not along them")),
             demand.feed("F_a")));
     Working onGround = FootCalculation.about(Vector.ZERO, onFoot, where, clamp.source());
-    return new FaceRun(
-        "clamp",
-        onGround,
-        new SharedForces(
-            FaceSharing.forces(onGround),
-            List.of(),
-            List.of(),
-            List.of(),
-            FaceSharing.still(),
-            FaceSharing.none(),
-            0),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        checks,
-        List.of());
+    return FootOnGround.unshared("clamp", onGround, checks, List.of());
   }
 }

@@ -6,6 +6,7 @@ import spanledger.envelope.Instance;
 import spanledger.frame.Vector;
 import spanledger.joint.BasePlateFoot;
 import spanledger.joint.ClampFoot;
+import spanledger.joint.DeclaredFoot;
 import spanledger.joint.FootLie;
 import spanledger.joint.FootType;
 import spanledger.procedure.CompiledProcedure;
@@ -33,10 +34,9 @@ final class FootCalculation {
      * Works it out.
      *
      * @param onFoot a run of {@link FootForces}
-     * @param where the foot, in words
      * @throws IllegalArgumentException if nothing resists one of the forces
      */
-    FaceRun run(Working onFoot, String where);
+    FaceRun run(Working onFoot);
   }
 
   private FootCalculation(FootPlace place, FootType foot, FootLie lie, Face face) {
@@ -54,15 +54,21 @@ final class FootCalculation {
   static FootCalculation of(
       JointCode code, FootPlace place, FootPlacing placing, StandingOn standing) {
     FootType foot = placing.foot();
+    String where = place.name() + ", " + foot.name();
     if (foot instanceof BasePlateFoot plate) {
-      return new FootCalculation(place, foot, placing.lie(), new BasePlateCalculation(plate));
+      return new FootCalculation(
+          place, foot, placing.lie(), new BasePlateCalculation(code, plate, where));
+    }
+    if (foot instanceof DeclaredFoot declared) {
+      return new FootCalculation(
+          place, foot, placing.lie(), new DeclaredCalculation(declared, where));
     }
     // Of a clamp only the force along its post counts, however the ground lies.
     return new FootCalculation(
         place,
         foot,
         FootLie.LEVEL,
-        new ClampCalculation(code, (ClampFoot) foot, standing.postAxis()));
+        new ClampCalculation(code, (ClampFoot) foot, standing.postAxis(), where));
   }
 
   /** R_X, R_Y, R_Z, S_X, S_Y, S_Z of {@link FootForces}. */
@@ -95,7 +101,7 @@ final class FootCalculation {
       feeding.given(symbol, forces[i], place.name() + ", " + symbol, JointFeeds.AT_SUPPORT);
     }
     Working onFoot = feeding.run();
-    return new JointRun(place, foot, instance, onFoot, List.of(face.run(onFoot, where)));
+    return new JointRun(place, foot, instance, onFoot, List.of(face.run(onFoot)));
   }
 
   /** The forces about a point, along the axes of the foot. */

@@ -13,9 +13,13 @@ import spanledger.job.source.Located.LocatedArray;
 import spanledger.job.source.Located.LocatedText;
 import spanledger.joint.BasePlateFoot;
 import spanledger.joint.ClampFoot;
+import spanledger.joint.DeclaredFoot;
 import spanledger.joint.FaceFriction;
 import spanledger.joint.FacePlace;
+import spanledger.joint.FootMetal;
 import spanledger.joint.JointType;
+import spanledger.joint.PlateBending;
+import spanledger.joint.Spindle;
 import spanledger.joint.Tightening;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
@@ -23,6 +27,10 @@ import spanledger.quantity.Dimension;
 /** Decodes the kinds of feet. */
 final class FootTypeDecoder {
 
+  /** Young's modulus of steel, MPa: EN 1993-1-1:2005, 3.2.6. */
+  private static final double STEEL = 210_000;
+
+  private final Reading reading;
   private final Values values;
   private final JointParts parts;
   private final FaceBoltDecoder bolts;
@@ -30,6 +38,7 @@ final class FootTypeDecoder {
 
   FootTypeDecoder(
       Reading reading, JointParts parts, FaceBoltDecoder bolts, JointFaceDecoder faces) {
+    this.reading = reading;
     this.values = new Values(reading);
     this.parts = parts;
     this.bolts = bolts;
@@ -52,6 +61,22 @@ final class FootTypeDecoder {
             .orElse(List.of());
     Optional<Located> offsetGiven = fields.find("offset");
     Optional<Vector> offset = offsetGiven.flatMap(at -> values.vector(at, Dimension.LENGTH));
+    Optional<Located> plateGiven = fields.find("plate");
+    Optional<PlateBending> plate =
+        plateGiven.flatMap(v -> reading.fields("footPlate", v)).flatMap(this::plate);
+    Optional<Located> spindleGiven = fields.find("spindle");
+    Optional<Spindle> spindle =
+        spindleGiven.flatMap(v -> reading.fields("footSpindle", v)).flatMap(this::spindle);
+    if (plate.isPresent() && lengthX.isPresent() && lengthY.isPresent() && offset.isPresent()) {
+      if (isOff(offset.get().x(), lengthX.get()) || isOff(offset.get().y(), lengthY.get())) {
+        reading.error(
+            offsetGiven.orElseThrow(),
+            "a plate that does not lie under its node",
+            "an offset of less than half of its sides, so that what stands on it does so",
+            "correct the offset or the sizes");
+        return Optional.empty();
+      }
+    }
     Optional<Source> source = source(fields);
     if (lengthX.isEmpty()
         || lengthY.isEmpty()
@@ -59,6 +84,8 @@ final class FootTypeDecoder {
         || frictionGiven.isPresent() != friction.isPresent()
         || anchorsGiven.isPresent() == anchors.isEmpty()
         || offsetGiven.isPresent() != offset.isPresent()
+        || plateGiven.isPresent() != plate.isPresent()
+        || spindleGiven.isPresent() != spindle.isPresent()
         || source.isEmpty()) {
       return Optional.empty();
     }
@@ -71,7 +98,98 @@ final class FootTypeDecoder {
             friction,
             anchors,
             offset.orElse(Vector.ZERO),
+            plate,
+            spindle,
             source.get()));
+  }
+
+  private static boolean isOff(double offset, double length) {
+    return !(Math.abs(offset) < length / 2);
+  }
+
+  private Optional<PlateBending> plate(Fields fields) {
+    Optional<Double> thickness = positive(fields, "thickness", Dimension.LENGTH);
+    Optional<FootMetal> metal = metal(fields, thickness);
+    List<Located> sides = fields.requireList("stem");
+    if (sides.size() != 2) {
+      return Optional.empty();
+    }
+    Optional<Double> stemX = values.positive(sides.get(0), Dimension.LENGTH);
+    Optional<Double> stemY = values.positive(sides.get(1), Dimension.LENGTH);
+    return thickness.isEmpty() || metal.isEmpty() || stemX.isEmpty() || stemY.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new PlateBending(thickness.get(), metal.get(), stemX.get(), stemY.get()));
+  }
+
+  private Optional<Spindle> spindle(Fields fields) {
+    Optional<Double> root = positive(fields, "rootDiameter", Dimension.LENGTH);
+    Optional<Double> extension = positive(fields, "extension", Dimension.LENGTH);
+    Optional<Double> eccentricity =
+        fields.require("eccentricity").flatMap(v -> values.notNegative(v, Dimension.LENGTH));
+    Optional<FootMetal> metal = metal(fields, root);
+    Optional<Source> source = source(fields);
+    return root.isEmpty()
+            || extension.isEmpty()
+            || eccentricity.isEmpty()
+            || metal.isEmpty()
+            || source.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Spindle(
+                root.get(), extension.get(), eccentricity.get(), metal.get(), source.get()));
+  }
+
+  /** An alloy of the job, or steel of a yield strength. */
+  private Optional<FootMetal> metal(Fields fields, Optional<Double> thickness) {
+    Optional<Located> material = fields.find("material");
+    Optional<Located> steel = fields.find("steelYield");
+    if (material.isPresent() == steel.isPresent()) {
+      reading.error(
+          fields.object(),
+          material.isPresent()
+              ? "both \"material\" and \"steelYield\""
+              : "neither \"material\" nor \"steelYield\"",
+          "one of the two",
+          material.isPresent() ? "keep one of them" : "say what it is made of");
+      return Optional.empty();
+    }
+    if (steel.isPresent()) {
+      return values
+          .positive(steel.get(), Dimension.STRESS)
+          .map(yield -> new FootMetal("steel of the foot", yield, yield, STEEL));
+    }
+    return parts
+        .alloy(material.get(), thickness)
+        .map(
+            alloy ->
+                new FootMetal(
+                    alloy.designation(),
+                    alloy.proofStrength(),
+                    alloy.ultimateStrength(),
+                    alloy.youngsModulus()));
+  }
+
+  /** A foot with declared capacities; empty if it has faults. */
+  Optional<JointType> declared(String name, Fields fields) {
+    fields.require("kind");
+    Optional<Double> compression = positive(fields, "compression", Dimension.FORCE);
+    Optional<Located> tensionGiven = fields.find("tension");
+    Optional<Double> tension = tensionGiven.flatMap(v -> values.notNegative(v, Dimension.FORCE));
+    Optional<Located> shearGiven = fields.find("shear");
+    Optional<Double> shear = shearGiven.flatMap(v -> values.positive(v, Dimension.FORCE));
+    Optional<Located> frictionGiven = fields.find("friction");
+    Optional<FaceFriction> friction = frictionGiven.flatMap(faces::friction);
+    Optional<Source> source = source(fields);
+    if (compression.isEmpty()
+        || tensionGiven.isPresent() != tension.isPresent()
+        || shearGiven.isPresent() != shear.isPresent()
+        || frictionGiven.isPresent() != friction.isPresent()
+        || source.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new DeclaredFoot(
+            name, compression.get(), tension.orElse(0.0), shear, friction, source.get()));
   }
 
   /** A clamp on a post; empty if it has faults. */

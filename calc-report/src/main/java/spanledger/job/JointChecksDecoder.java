@@ -140,7 +140,7 @@ final class JointChecksDecoder {
       reading.error(
           named.orElseThrow(),
           "a joint of member ends in place of a foot",
-          "a joint of kind \"base-plate\" or \"clamp-foot\"",
+          "a joint of kind \"base-plate\", \"clamp-foot\" or \"declared-foot\"",
           "name it under \"joints\", or name another foot");
       return Optional.empty();
     }

@@ -55,6 +55,8 @@ final class JointDetailDecoder {
             v -> reading.fields("bracketJoint", v).flatMap(f -> bracket(entry.key(), f)),
             "base-plate",
             v -> reading.fields("basePlateFoot", v).flatMap(f -> feet.basePlate(entry.key(), f)),
+            "declared-foot",
+            v -> reading.fields("declaredFoot", v).flatMap(f -> feet.declared(entry.key(), f)),
             "clamp-foot",
             v -> reading.fields("clampFoot", v).flatMap(f -> feet.clamp(entry.key(), f)));
     Optional<Located> kind =
