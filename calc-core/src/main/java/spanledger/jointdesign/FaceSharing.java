@@ -3,7 +3,8 @@ package spanledger.jointdesign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import spanledger.joint.sharing.AlongSlotShare;
 import spanledger.joint.sharing.BoltPlace;
 import spanledger.joint.sharing.BoltShearShare;
@@ -47,16 +48,32 @@ final class FaceSharing {
   private final JointGeometry geometry;
   private final FaceSprings springs;
   private final Source source;
+  private final Optional<Working> moves;
 
   /**
    * @param where the joint and the face, in words, unique among joints
    * @param source where the description comes from
    */
   FaceSharing(String where, JointGeometry geometry, FaceSprings springs, Source source) {
+    this(where, geometry, springs, source, Optional.empty());
+  }
+
+  /**
+   * Of a face of one of several brackets.
+   *
+   * @param moves a run of {@link FaceMoves}, which has the movement off the face
+   */
+  FaceSharing(
+      String where,
+      JointGeometry geometry,
+      FaceSprings springs,
+      Source source,
+      Optional<Working> moves) {
     this.where = where;
     this.source = source;
     this.geometry = geometry;
     this.springs = springs;
+    this.moves = moves;
   }
 
   /**
@@ -65,13 +82,25 @@ final class FaceSharing {
    * @throws spanledger.joint.sharing.UnresistedFaceException if nothing resists one of the forces
    */
   SharedForces share(Working forces) {
-    return JointSharing.of(geometry, whole(forces(forces)), model());
+    return share(forces(forces), 0);
   }
 
-  /** How the face moves under many forces, as {@link #share} moves it; errors are the same. */
-  Function<FaceForces, FaceMovement> moving() {
+  /**
+   * Shares; errors as of {@link #share(Working)}.
+   *
+   * @param floor the force that is rounding of what several brackets carry, N; 0 for one
+   */
+  SharedForces share(FaceForces forces, double floor) {
+    return JointSharing.of(geometry, whole(forces).whole(floor, reach()), model());
+  }
+
+  /**
+   * How the face moves under many forces, each with its floor, as {@link #share(FaceForces,
+   * double)} moves it; errors are the same.
+   */
+  BiFunction<FaceForces, Double, FaceMovement> moving() {
     MovingFace face = new MovingFace(geometry, model());
-    return forces -> face.under(whole(forces));
+    return (forces, floor) -> face.under(whole(forces).whole(floor, reach()));
   }
 
   private KeySharing model() {
@@ -107,20 +136,12 @@ final class FaceSharing {
   }
 
   private FaceForces whole(FaceForces all) {
-    double force =
-        Math.max(Math.abs(all.axial()), Math.max(Math.abs(all.shearY()), Math.abs(all.shearZ())));
-    double moment =
-        Math.max(
-            Math.abs(all.torsion()), Math.max(Math.abs(all.momentY()), Math.abs(all.momentZ())));
-    double least = ROUNDING * Math.max(force, moment / reach());
-    double leastMoment = least * reach();
-    return new FaceForces(
-        whole(all.axial(), least),
-        whole(all.shearY(), least),
-        whole(all.shearZ(), least),
-        whole(all.torsion(), leastMoment),
-        whole(all.momentY(), leastMoment),
-        whole(all.momentZ(), leastMoment));
+    return whole(all, reach());
+  }
+
+  /** The forces without what is rounding of the analysis. */
+  static FaceForces whole(FaceForces all, double reach) {
+    return all.whole(ROUNDING * all.greatest(reach), reach);
   }
 
   private double reach() {
@@ -129,10 +150,6 @@ final class FaceSharing {
       reach = Math.max(reach, Math.hypot(bolt.y(), bolt.z()));
     }
     return reach;
-  }
-
-  private static double whole(double value, double least) {
-    return Math.abs(value) <= least ? 0 : value;
   }
 
   List<Working> shears(Working forces, FaceMovement movement) {
@@ -233,7 +250,9 @@ final class FaceSharing {
   }
 
   private Working.Feeding offFace(Working.Feeding run, FaceMovement movement) {
-    return solved(run, OFF_FACE, movement);
+    return moves
+        .map(all -> run.from(all, "u_x", "w_x").from(all, "φ_y", "ω_y").from(all, "φ_z", "ω_z"))
+        .orElseGet(() -> solved(run, OFF_FACE, movement));
   }
 
   private Working.Feeding solved(Working.Feeding run, int[] which, FaceMovement movement) {

@@ -1,20 +1,25 @@
 package spanledger.jointdesign;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import spanledger.envelope.Instance;
 import spanledger.joint.BracketJoint;
 import spanledger.joint.JointAxis;
 import spanledger.joint.JointFace;
+import spanledger.joint.sharing.FaceForces;
+import spanledger.joint.sharing.FaceMovement;
 import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
 import spanledger.resistance.joint.JointCode;
 import spanledger.resistance.joint.JointState;
 import spanledger.resistance.member.Effect;
+import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Working;
 
 /** Works out one joint: from the forces at the member end to the uses of all its parts. */
@@ -26,15 +31,27 @@ final class JointCalculation {
     Effect.N, Effect.V_Y, Effect.V_Z, Effect.T, Effect.M_Y, Effect.M_Z
   };
 
+  /** How a face marks the axes of the joint: square to it, its first, its second. */
+  static final List<String> MARKS = List.of("n", "a", "b");
+
   private final JointCode code;
   private final JointEnd end;
   private final BracketJoint joint;
+  private final SharedBrackets shared;
+  private final SharingBound bound;
   private final Map<String, FaceGeometry> bodies = new HashMap<>();
 
-  JointCalculation(JointCode code, JointEnd end, BracketJoint joint) {
+  /**
+   * @param shared the brackets of the joint
+   * @param bound how they are taken to share
+   */
+  JointCalculation(
+      JointCode code, JointEnd end, BracketJoint joint, SharedBrackets shared, SharingBound bound) {
     this.code = code;
     this.end = end;
     this.joint = joint;
+    this.shared = shared;
+    this.bound = bound;
   }
 
   /**
@@ -60,11 +77,37 @@ final class JointCalculation {
   private JointRun run(Instance instance, double[] forces, JointState state) {
     Working onJoint = onJoint(end, joint.source(), forces);
     List<FaceRun> faces = new ArrayList<>();
-    for (JointFace face : joint.faces()) {
-      faces.add(face(face, onJoint, state));
+    if (!joint.isShared()) {
+      for (JointFace face : joint.faces()) {
+        faces.add(face(new Carried(face, onJoint, 0, Optional.empty()), state));
+      }
+      return new JointRun(end, joint, instance, onJoint, faces);
     }
-    return new JointRun(end, joint, instance, onJoint, faces);
+    List<BracketRun> brackets = shared.share(end.name(), onJoint, bound);
+    double floor = shared.rounding(values(onJoint), bound);
+    for (int i = 0; i < brackets.size(); i++) {
+      BracketRun own = brackets.get(i);
+      List<JointFace> itsFaces = joint.brackets().get(i).faces();
+      for (int j = 0; j < itsFaces.size(); j++) {
+        Optional<Working> moves = Optional.of(own.moves().get(j));
+        faces.add(face(new Carried(itsFaces.get(j), own.share(), floor, moves), state));
+      }
+    }
+    return new JointRun(end, joint, instance, onJoint, faces, bound, brackets);
   }
+
+  private static double[] values(Working onJoint) {
+    return SharedBrackets.FORCES.stream().mapToDouble(onJoint::value).toArray();
+  }
+
+  /**
+   * A face and what it carries.
+   *
+   * @param by the run that has the forces of the member end, or of its bracket
+   * @param floor the force that is rounding, N
+   * @param moves the run that has its movement, of a bracket that shares
+   */
+  private record Carried(JointFace face, Working by, double floor, Optional<Working> moves) {}
 
   /** What a member end puts on its joint. */
   static Working onJoint(JointEnd end, Source source, double[] forces) {
@@ -88,38 +131,64 @@ final class JointCalculation {
    * @throws UnsupportedOperationException if it cannot
    */
   JointReplay replay(JointRun run) {
-    List<SolvedFace> solved = new ArrayList<>();
-    for (int i = 0; i < run.faces().size(); i++) {
-      JointFace face = joint.faces().get(i);
-      solved.add(new SolvedFace(where(face), run.faces().get(i).forces(), sharing(face).moving()));
+    List<JointSolver> solvers = new ArrayList<>();
+    if (joint.isShared()) {
+      solvers.add(shared.solver(end.name(), run.forces(), bound));
     }
-    return new JointReplay(symbol -> atEnd(end, symbol), solved);
+    for (int i = 0; i < run.faces().size(); i++) {
+      solvers.add(solver(joint.faces().get(i), run.faces().get(i).forces(), run.forces()));
+    }
+    return new JointReplay(symbol -> atEnd(end, symbol), solvers);
+  }
+
+  private JointSolver solver(JointFace face, Working onFace, Working onJoint) {
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < JointSolver.FORCES.size(); i++) {
+      names.add(FaceSharing.moved(where(face), i));
+    }
+    List<Feed.Result> given = new ArrayList<>(JointSolver.of(onFace, JointSolver.FORCES));
+    given.addAll(JointSolver.of(onJoint, SharedBrackets.FORCES));
+    BiFunction<FaceForces, Double, FaceMovement> moving = sharing(face, Optional.empty()).moving();
+    return new JointSolver(
+        names,
+        given,
+        all -> {
+          FaceForces forces = new FaceForces(all[0], all[1], all[2], all[3], all[4], all[5]);
+          double[] ofEnd = Arrays.copyOfRange(all, all.length / 2, all.length);
+          double floor = joint.isShared() ? shared.rounding(ofEnd, bound) : 0;
+          return FaceSharing.values(moving.apply(forces, floor));
+        });
   }
 
   private String where(JointFace face) {
     return end.name() + ", " + face.name();
   }
 
-  private FaceSharing sharing(JointFace face) {
+  private FaceSharing sharing(JointFace face, Optional<Working> moves) {
     FaceGeometry body = body(face);
-    return new FaceSharing(where(face), body.geometry(), body.springs(), joint.source());
+    return new FaceSharing(where(face), body.geometry(), body.springs(), source(face), moves);
   }
 
   private FaceGeometry body(JointFace face) {
-    return bodies.computeIfAbsent(where(face), w -> FaceGeometry.of(face, w, joint.source()));
+    return bodies.computeIfAbsent(where(face), w -> FaceGeometry.of(face, w, source(face)));
   }
 
-  private FaceRun face(JointFace face, Working onJoint, JointState state) {
+  private Source source(JointFace face) {
+    return joint.bracketOf(face).source();
+  }
+
+  private FaceRun face(Carried carried, JointState state) {
+    JointFace face = carried.face();
     String where = where(face);
-    Working forces = onFace(face, onJoint, where);
-    FaceSharing sharing = sharing(face);
-    SharedForces shared = sharing.share(forces);
+    Working forces = onFace(face, source(face), carried.by(), where);
+    FaceSharing sharing = sharing(face, carried.moves());
+    SharedForces shared = sharing.share(FaceSharing.forces(forces), carried.floor());
     List<Working> shears = sharing.shears(forces, shared.movement());
     List<Working> tensions = sharing.tensions(shared.movement());
     List<Working> demands = sharing.demands(shears, tensions);
     List<Working> keys = sharing.keys(shared.movement());
     List<Working> contacts = sharing.contacts(shared.movement());
-    FaceChecks checks = new FaceChecks(code, face, where, joint.source());
+    FaceChecks checks = new FaceChecks(code, face, where, source(face));
     if (state == JointState.SERVICE) {
       checks.inUse(demands);
     } else {
@@ -148,35 +217,36 @@ final class JointCalculation {
     return face.leg()
         .map(
             line ->
-                new PriedLeg(
-                    face, line, joint.source(), body(face).geometry(), tensions, contacts));
+                new PriedLeg(face, line, source(face), body(face).geometry(), tensions, contacts));
   }
 
-  private Working onFace(JointFace face, Working onJoint, String where) {
-    JointAxis normal = face.normal().axis();
-    Working.Feeding run =
-        Working.of(FACE, where)
-            .given("s_n", face.normal().sign(), where + ", which way it looks", joint.source());
-    JointAxis[] axes = {normal, face.first(), face.second()};
-    String[] marks = {"n", "a", "b"};
+  private static Working onFace(JointFace face, Source source, Working carried, String where) {
+    Working.Feeding run = Working.of(FACE, where);
+    place(run, face, where, source);
+    JointAxis[] axes = axes(face);
     for (int i = 0; i < axes.length; i++) {
       String letter = axes[i].letter();
-      run.from(onJoint, "P_" + marks[i], "P_" + letter)
-          .from(onJoint, "C_" + marks[i], "C_" + letter)
-          .given(
-              "o_" + marks[i],
-              along(face, axes[i]),
-              where + ", origin along " + letter,
-              joint.source());
+      run.from(carried, "P_" + MARKS.get(i), "P_" + letter)
+          .from(carried, "C_" + MARKS.get(i), "C_" + letter);
     }
     return run.run();
   }
 
-  private static double along(JointFace face, JointAxis axis) {
-    return switch (axis) {
-      case U -> face.origin().x();
-      case V -> face.origin().y();
-      case W -> face.origin().z();
-    };
+  /** Feeds where a face is and which way it looks: s_n, o_n, o_a, o_b. */
+  static void place(Working.Feeding run, JointFace face, String where, Source source) {
+    run.given("s_n", face.normal().sign(), where + ", which way it looks", source);
+    JointAxis[] axes = axes(face);
+    for (int i = 0; i < axes.length; i++) {
+      run.given(
+          "o_" + MARKS.get(i),
+          face.origin().dot(axes[i].direction()),
+          where + ", origin along " + axes[i].letter(),
+          source);
+    }
+  }
+
+  /** The axes of the joint square to a face, and along its first and second. */
+  static JointAxis[] axes(JointFace face) {
+    return new JointAxis[] {face.normal().axis(), face.first(), face.second()};
   }
 }

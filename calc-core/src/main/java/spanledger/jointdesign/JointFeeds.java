@@ -18,6 +18,9 @@ public final class JointFeeds {
   /** Characteristic values of tests. */
   public static final Source TESTED = Source.derived("characteristic value of the tests");
 
+  /** Zero, where nothing comes before. */
+  static final Source NOTHING_BEFORE = Source.derived("Nothing comes before the first");
+
   private JointFeeds() {}
 
   /** Whether a number hangs on the loads, and stands in other cells of a workbook. */

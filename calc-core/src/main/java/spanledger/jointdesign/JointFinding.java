@@ -53,6 +53,11 @@ public final class JointFinding {
     return place.faceName();
   }
 
+  /** What findings have in common of which the worst is kept. */
+  String kind() {
+    return place.kind();
+  }
+
   /** The part that governs, for example {@code edge-north, start, post, bolt 2}. */
   public String part() {
     return place.part();

@@ -1,7 +1,9 @@
 package spanledger.jointdesign;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spanledger.analysis.FrameAnalysis;
 import spanledger.envelope.Station;
@@ -43,19 +45,28 @@ public final class JointJudge {
     List<MemberForces> strength = listed(states);
     List<MemberForces> use = listed(inUse);
     List<Kept> kept = new ArrayList<>();
+    Map<String, SharedBrackets> shared = new HashMap<>();
     List<JointEnd> undescribed = new ArrayList<>();
     for (Member member : frame.members()) {
       for (boolean start : new boolean[] {true, false}) {
         JointEnd end = new JointEnd(member, start);
         Optional<BracketJoint> joint = design.joint(member, start);
         if (joint.isPresent()) {
-          JointCalculation calculation =
-              new JointCalculation(design.codeOfParts(), end, joint.get());
           Station at = end.station(frame);
-          new JointSweep(end, at, strength, calculation::run).into(worst, calculation);
-          if (JointCalculation.isHeldInUse(joint.get())) {
-            new JointSweep(end, at, use, calculation::runInUse).into(worst, calculation);
+          SharedBrackets brackets =
+              shared.computeIfAbsent(joint.get().name(), n -> new SharedBrackets(joint.get()));
+          List<WorstChecks> bounds = new ArrayList<>();
+          for (SharingBound bound : SharingBound.of(joint.get())) {
+            WorstChecks own = new WorstChecks();
+            JointCalculation calculation =
+                new JointCalculation(design.codeOfParts(), end, joint.get(), brackets, bound);
+            new JointSweep(end, at, strength, calculation::run).into(own, calculation);
+            if (JointCalculation.isHeldInUse(joint.get())) {
+              new JointSweep(end, at, use, calculation::runInUse).into(own, calculation);
+            }
+            bounds.add(own);
           }
+          worst.addWorst(bounds);
           review(end, worst, kept);
         } else if (isOpen(frame, end)) {
           undescribed.add(end);

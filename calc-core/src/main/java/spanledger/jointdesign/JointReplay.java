@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import spanledger.joint.sharing.FaceForces;
-import spanledger.joint.sharing.FaceMovement;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.resistance.member.Feed;
 import spanledger.resistance.member.Working;
@@ -19,15 +17,13 @@ import spanledger.resistance.member.Working;
  * The runs of a joint that hang on its loads, in the order of their needs, to be worked out again
  * for other loads without a new object for each: the same procedures on the same inputs, so the
  * same values to the last digit. What is asked of a joint must not hang on its loads but through
- * steps of procedures and solvers of faces.
+ * steps of procedures and solvers.
  */
 final class JointReplay {
 
-  private static final int MOVEMENTS = 6;
-
-  private final double[] atEnd = new double[SolvedFace.FORCES.size()];
+  private final double[] atEnd = new double[JointSolver.FORCES.size()];
   private final Map<String, Integer> endNames = new HashMap<>();
-  private final Map<String, Movement> solvedNames = new HashMap<>();
+  private final Map<String, Solved> solvedNames = new HashMap<>();
   private final IdentityHashMap<Working, Optional<double[]>> known = new IdentityHashMap<>();
   private final List<Step> steps = new ArrayList<>();
 
@@ -46,7 +42,7 @@ final class JointReplay {
     }
   }
 
-  private record Movement(Solve solve, int which) {}
+  private record Solved(Solve solve, int which) {}
 
   private sealed interface Step permits Run, Solve {
     void play();
@@ -81,38 +77,37 @@ final class JointReplay {
   }
 
   private static final class Solve implements Step {
-    private final SolvedFace face;
-    private final double[] movement = new double[MOVEMENTS];
-    private At[] forces = {};
+    private final JointSolver solver;
+    private final double[] found;
+    private At[] given = {};
 
-    Solve(SolvedFace face) {
-      this.face = face;
+    Solve(JointSolver solver) {
+      this.solver = solver;
+      this.found = new double[solver.names().size()];
     }
 
     @Override
     public void play() {
-      double[] six = new double[forces.length];
-      for (int i = 0; i < six.length; i++) {
-        six[i] = forces[i].value();
+      double[] values = new double[given.length];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = given[i].value();
       }
-      FaceMovement found =
-          face.solver().apply(new FaceForces(six[0], six[1], six[2], six[3], six[4], six[5]));
-      System.arraycopy(FaceSharing.values(found), 0, movement, 0, MOVEMENTS);
+      System.arraycopy(solver.solver().apply(values), 0, found, 0, found.length);
     }
   }
 
   /**
    * @param end what the forces at the member end are called where they feed runs, from N to M_z
-   * @param faces solvers between runs
+   * @param solvers between runs
    */
-  JointReplay(Function<String, String> end, List<SolvedFace> faces) {
+  JointReplay(Function<String, String> end, List<JointSolver> solvers) {
     for (int i = 0; i < atEnd.length; i++) {
-      endNames.put(end.apply(SolvedFace.FORCES.get(i)), i);
+      endNames.put(end.apply(JointSolver.FORCES.get(i)), i);
     }
-    for (SolvedFace face : faces) {
-      Solve solve = new Solve(face);
-      for (int i = 0; i < MOVEMENTS; i++) {
-        solvedNames.put(FaceSharing.moved(face.where(), i), new Movement(solve, i));
+    for (JointSolver solver : solvers) {
+      Solve solve = new Solve(solver);
+      for (int i = 0; i < solver.names().size(); i++) {
+        solvedNames.put(solver.names().get(i), new Solved(solve, i));
       }
     }
   }
@@ -162,12 +157,12 @@ final class JointReplay {
         return Optional.of(new At(atEnd, place(endNames.get(given.origin()), given)));
       }
       if (given.source().equals(JointFeeds.SOLVED)) {
-        Movement movement = solvedNames.get(given.origin());
-        if (movement == null) {
+        Solved solved = solvedNames.get(given.origin());
+        if (solved == null) {
           throw unknown(given);
         }
-        prepare(movement.solve());
-        return Optional.of(new At(movement.solve().movement, movement.which()));
+        prepare(solved.solve());
+        return Optional.of(new At(solved.solve().found, solved.which()));
       }
       return Optional.empty();
     }
@@ -175,15 +170,16 @@ final class JointReplay {
   }
 
   private void prepare(Solve solve) {
-    if (solve.forces.length > 0) {
+    if (solve.given.length > 0) {
       return;
     }
-    Working forces = solve.face.forces();
-    double[] values = values(forces).orElseGet(forces::values);
-    solve.forces =
-        SolvedFace.FORCES.stream()
-            .map(symbol -> new At(values, forces.procedure().slot(symbol)))
-            .toArray(At[]::new);
+    At[] given = new At[solve.solver.given().size()];
+    for (int i = 0; i < given.length; i++) {
+      Feed.Result result = solve.solver.given().get(i);
+      double[] values = values(result.from()).orElseGet(result.from()::values);
+      given[i] = new At(values, result.from().procedure().slot(result.symbol()));
+    }
+    solve.given = given;
     steps.add(solve);
   }
 

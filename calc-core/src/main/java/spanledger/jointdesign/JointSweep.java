@@ -86,7 +86,7 @@ final class JointSweep {
     this.station = station;
     this.states = states;
     this.calculation = calculation;
-    forces = new double[states.size()][SolvedFace.FORCES.size()];
+    forces = new double[states.size()][JointSolver.FORCES.size()];
     for (int i = 0; i < forces.length; i++) {
       states.get(i).at(station, forces[i]);
     }

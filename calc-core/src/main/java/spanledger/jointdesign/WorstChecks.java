@@ -108,6 +108,25 @@ final class WorstChecks {
     findings.addAll(found);
   }
 
+  /**
+   * Adds the worst of each check that was found under several assumptions on one joint.
+   *
+   * @param bounds what was found under each
+   */
+  void addWorst(List<WorstChecks> bounds) {
+    Map<String, JointFinding> worst = new LinkedHashMap<>();
+    for (WorstChecks bound : bounds) {
+      for (JointFinding finding : bound.findings) {
+        worst.merge(
+            finding.kind(),
+            finding,
+            (a, b) -> b.governing().value() > a.governing().value() ? b : a);
+      }
+      open.addAll(bound.open);
+    }
+    findings.addAll(worst.values());
+  }
+
   /** Adds what of a face cannot be checked. */
   void open(JointRun run, int face) {
     run.faces().get(face).open().forEach(what -> open(new OpenCheck(run.end().name(), what)));

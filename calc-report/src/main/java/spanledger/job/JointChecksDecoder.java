@@ -103,7 +103,7 @@ final class JointChecksDecoder {
       reading.error(
           named.orElseThrow(),
           "a foot in place of a joint of member ends",
-          "a joint of kind \"bracket\"",
+          "a joint of kind \"bracket\" or \"brackets\"",
           "name it under \"feet\", or name another joint");
       return Optional.empty();
     }

@@ -67,7 +67,7 @@ final class JointDecoder {
       reading.error(
           named.orElseThrow(),
           "a foot in place of a joint of member ends",
-          "a joint of kind \"bracket\"",
+          "a joint of kind \"bracket\" or \"brackets\"",
           "name another joint, or say the turns one by one");
       return Optional.empty();
     }

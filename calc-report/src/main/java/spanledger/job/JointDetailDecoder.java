@@ -42,10 +42,28 @@ final class JointDetailDecoder {
 
   Names<JointType> decode(Located given) {
     Names<JointType> names = new Names<>(reading, "joint");
+    List<Located.Entry> shared = new ArrayList<>();
     for (Located.Entry entry : reading.named(given)) {
-      names.add(entry, type(entry));
+      if (isShared(entry)) {
+        shared.add(entry);
+      } else {
+        names.add(entry, type(entry));
+      }
+    }
+    Set<String> sharedNames = new HashSet<>();
+    shared.forEach(entry -> sharedNames.add(entry.key()));
+    BracketsDecoder brackets = new BracketsDecoder(reading, names, sharedNames);
+    for (Located.Entry entry : shared) {
+      names.add(entry, brackets.decode(entry.key(), entry.value()));
     }
     return names;
+  }
+
+  /** Several brackets, which other entries describe. */
+  private static boolean isShared(Located.Entry entry) {
+    return entry.value() instanceof Located.LocatedObject object
+        && object.find("kind").map(Located.Entry::value).orElse(null) instanceof LocatedText kind
+        && kind.text().equals("brackets");
   }
 
   private Optional<JointType> type(Located.Entry entry) {
@@ -53,6 +71,8 @@ final class JointDetailDecoder {
         Map.of(
             "bracket",
             v -> reading.fields("bracketJoint", v).flatMap(f -> bracket(entry.key(), f)),
+            "brackets", // decoded after all others, see above
+            v -> Optional.empty(),
             "base-plate",
             v -> reading.fields("basePlateFoot", v).flatMap(f -> feet.basePlate(entry.key(), f)),
             "declared-foot",
@@ -90,7 +110,7 @@ final class JointDetailDecoder {
     }
     Optional<Source> source = source(fields);
     return sound && !found.isEmpty() && source.isPresent()
-        ? Optional.of(new BracketJoint(name, found, source.get()))
+        ? Optional.of(BracketJoint.ofOne(name, found, source.get()))
         : Optional.empty();
   }
 

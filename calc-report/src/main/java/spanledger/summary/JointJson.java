@@ -11,6 +11,7 @@ import spanledger.envelope.Instance;
 import spanledger.joint.BracketJoint;
 import spanledger.joint.stiffness.AxisStiffness;
 import spanledger.joint.stiffness.JointStiffness;
+import spanledger.jointdesign.BracketRun;
 import spanledger.jointdesign.DescribedStiffness;
 import spanledger.jointdesign.FaceRun;
 import spanledger.jointdesign.JointEnd;
@@ -81,6 +82,15 @@ final class JointJson {
         node.putObject("forces"), finding.run().forces(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
     if (finding.joint() instanceof BracketJoint bracket) {
       stiffness(node.putObject("stiffness"), bracket);
+    }
+    if (!finding.run().brackets().isEmpty()) {
+      node.put("sharing", finding.run().bound().words());
+      ArrayNode brackets = node.putArray("brackets");
+      for (BracketRun bracket : finding.run().brackets()) {
+        ObjectNode own = brackets.addObject();
+        own.put("bracket", bracket.name());
+        numbers(own.putObject("forces"), bracket.share(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+      }
     }
     ArrayNode faces = node.putArray("faces");
     finding.run().faces().forEach(face -> faces.add(face(face)));

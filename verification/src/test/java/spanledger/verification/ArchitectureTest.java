@@ -137,7 +137,7 @@ class ArchitectureTest {
           .resideInAnyPackage("spanledger.jointdesign", "spanledger.resistance.joint")
           .and()
           .haveNameNotMatching(
-              ".*\\.(FaceStiffness|JointTests|FaceSharing|JointCheck|WorstChecks|FootJudge"
+              ".*\\.(FaceStiffness|JointTests|FaceSharing|SharedBrackets|JointCheck|WorstChecks|FootJudge"
                   + "|BasePlateCalculation|DeclaredCalculation)(\\$.*)?")
           .should()
           .callMethod(Working.class, "value", String.class)

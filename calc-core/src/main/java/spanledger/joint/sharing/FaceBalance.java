@@ -28,7 +28,7 @@ final class FaceBalance {
       scaled.add(spring.inUnits(unit));
     }
     requireComparable(springs);
-    body = new SpringBody(scaled);
+    body = new SpringBody(3, scaled);
   }
 
   /**

@@ -51,4 +51,36 @@ public record FaceForces(
         factor * momentY,
         factor * momentZ);
   }
+
+  /**
+   * The greatest of them in size, N.
+   *
+   * @param reach by which moments are divided, mm
+   */
+  public double greatest(double reach) {
+    double force = Math.max(Math.abs(axial), Math.max(Math.abs(shearY), Math.abs(shearZ)));
+    double moment = Math.max(Math.abs(torsion), Math.max(Math.abs(momentY), Math.abs(momentZ)));
+    return Math.max(force, moment / reach);
+  }
+
+  /**
+   * The same with what is only rounding set to zero.
+   *
+   * @param least the greatest force, N, or moment by reach, that is rounding
+   * @param reach by which moments are divided, mm
+   */
+  public FaceForces whole(double least, double reach) {
+    double leastMoment = least * reach;
+    return new FaceForces(
+        counted(axial, least),
+        counted(shearY, least),
+        counted(shearZ, least),
+        counted(torsion, leastMoment),
+        counted(momentY, leastMoment),
+        counted(momentZ, leastMoment));
+  }
+
+  private static double counted(double value, double least) {
+    return Math.abs(value) <= least ? 0 : value;
+  }
 }

@@ -109,16 +109,7 @@ final class InFaceSharing {
   }
 
   private static List<SpringLine> springs(JointGeometry joint, boolean withBolts) {
-    List<SpringLine> springs = new ArrayList<>();
-    if (withBolts) {
-      for (BoltPlace bolt : joint.bolts()) {
-        double[] given = {bolt.y(), bolt.z(), bolt.shearStiffnessY(), bolt.shearStiffnessZ()};
-        springs.add(
-            new SpringLine(BOLT.perMovement("d_y", given), bolt.shearStiffnessY(), false, 0));
-        springs.add(
-            new SpringLine(BOLT.perMovement("d_z", given), bolt.shearStiffnessZ(), false, 0));
-      }
-    }
+    List<SpringLine> springs = withBolts ? boltSprings(joint) : new ArrayList<>();
     for (KeyPlace key : joint.keys()) {
       for (double arm : arms(key)) {
         double[] left = KEY.perMovement("d_n", keyInputs(key, arm));
@@ -126,6 +117,28 @@ final class InFaceSharing {
         springs.add(new SpringLine(left, key.stiffness() / 2, true, key.clearance()));
         springs.add(new SpringLine(right, key.stiffness() / 2, true, key.clearance()));
       }
+    }
+    return springs;
+  }
+
+  /** Bolts, and keys with one flank or the other bearing all the time; every one acts both ways. */
+  static List<SpringLine> bearing(JointGeometry joint) {
+    List<SpringLine> springs = boltSprings(joint);
+    for (KeyPlace key : joint.keys()) {
+      for (double arm : arms(key)) {
+        double[] across = KEY.perMovement("d_n", keyInputs(key, arm));
+        springs.add(new SpringLine(across, key.stiffness() / 2, false, 0));
+      }
+    }
+    return springs;
+  }
+
+  private static List<SpringLine> boltSprings(JointGeometry joint) {
+    List<SpringLine> springs = new ArrayList<>();
+    for (BoltPlace bolt : joint.bolts()) {
+      double[] given = {bolt.y(), bolt.z(), bolt.shearStiffnessY(), bolt.shearStiffnessZ()};
+      springs.add(new SpringLine(BOLT.perMovement("d_y", given), bolt.shearStiffnessY(), false, 0));
+      springs.add(new SpringLine(BOLT.perMovement("d_z", given), bolt.shearStiffnessZ(), false, 0));
     }
     return springs;
   }

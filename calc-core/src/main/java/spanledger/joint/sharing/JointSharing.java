@@ -45,7 +45,7 @@ public final class JointSharing {
             carried.torsion() - forces.torsion(),
             carried.momentY() - forces.momentY(),
             carried.momentZ() - forces.momentZ());
-    double size = greatest(forces, joint.reach());
+    double size = forces.greatest(joint.reach());
     return new SharedForces(
         forces,
         bolts,
@@ -53,7 +53,7 @@ public final class JointSharing {
         offFace.contacts(),
         inFace.movement().with(offFace.movement()),
         unbalanced,
-        size > 0 ? greatest(unbalanced, joint.reach()) / size : 0);
+        size > 0 ? unbalanced.greatest(joint.reach()) / size : 0);
   }
 
   /**
@@ -108,17 +108,5 @@ public final class JointSharing {
     sum[3] += y * alongZ - z * alongY + twist;
     sum[4] += z * alongX;
     sum[5] -= y * alongX;
-  }
-
-  private static double greatest(FaceForces forces, double reach) {
-    double force =
-        Math.max(
-            Math.abs(forces.axial()),
-            Math.max(Math.abs(forces.shearY()), Math.abs(forces.shearZ())));
-    double moment =
-        Math.max(
-            Math.abs(forces.torsion()),
-            Math.max(Math.abs(forces.momentY()), Math.abs(forces.momentZ())));
-    return Math.max(force, moment / reach);
   }
 }

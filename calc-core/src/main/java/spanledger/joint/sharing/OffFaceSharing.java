@@ -15,6 +15,11 @@ final class OffFaceSharing {
 
   /** The body of a face for {@link #load}. */
   static FaceBalance balance(JointGeometry joint) {
+    return new FaceBalance(springs(joint), joint.reach(), WORDS);
+  }
+
+  /** Bolts, which only pull, and contacts, which only press. */
+  static List<SpringLine> springs(JointGeometry joint) {
     List<SpringLine> springs = new ArrayList<>();
     for (BoltPlace bolt : joint.bolts()) {
       springs.add(
@@ -25,7 +30,7 @@ final class OffFaceSharing {
       double[] pressing = {-lift[0], -lift[1], -lift[2]};
       springs.add(new SpringLine(pressing, contact.stiffness(), true, 0));
     }
-    return new FaceBalance(springs, joint.reach(), WORDS);
+    return springs;
   }
 
   static double[] load(FaceForces forces) {

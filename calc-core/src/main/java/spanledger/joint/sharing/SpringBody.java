@@ -13,7 +13,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * Equilibrium of a rigid body of three freedoms on springs, of which some act one way.
+ * Equilibrium of rigid bodies on springs, of which some act one way.
  *
  * <p>The energy of springs and loads is convex and quadratic between the places where a spring
  * begins or ends to act. Each step goes along Newton's direction for the springs that act, as far
@@ -22,7 +22,6 @@ import org.apache.commons.math3.linear.RealVector;
  */
 final class SpringBody {
 
-  private static final int FREEDOMS = 3;
   private static final int MOST_STEPS = 500;
 
   /** Of all stiffness together: what is less is rounding, and resists nothing. */
@@ -34,14 +33,20 @@ final class SpringBody {
   /** What is accepted if rounding keeps it from settling further. */
   private static final double ACCEPTED = 1e-9;
 
+  private final int freedoms;
   private final SpringLine[] springs;
   private final double stiffest;
 
-  SpringBody(List<SpringLine> springs) {
+  /**
+   * @param freedoms of all bodies together
+   * @param springs each by its stretch per unit of every freedom
+   */
+  SpringBody(int freedoms, List<SpringLine> springs) {
+    this.freedoms = freedoms;
     this.springs = springs.stream().filter(s -> s.stiffness() > 0).toArray(SpringLine[]::new);
     double sum = 0;
     for (SpringLine spring : this.springs) {
-      for (int i = 0; i < FREEDOMS; i++) {
+      for (int i = 0; i < freedoms; i++) {
         sum += spring.stiffness() * spring.along(i) * spring.along(i);
       }
     }
@@ -55,7 +60,7 @@ final class SpringBody {
    */
   Optional<double[]> balance(double[] load) {
     double scale = Math.sqrt(dot(load, load));
-    double[] movement = new double[FREEDOMS];
+    double[] movement = new double[freedoms];
     if (scale == 0) {
       return Optional.of(movement);
     }
@@ -74,7 +79,7 @@ final class SpringBody {
       if (!(length > 0)) {
         break;
       }
-      for (int i = 0; i < FREEDOMS; i++) {
+      for (int i = 0; i < freedoms; i++) {
         movement[i] += length * direction[i];
       }
     }
@@ -97,7 +102,7 @@ final class SpringBody {
     double[] rest = load.clone();
     for (SpringLine spring : springs) {
       double force = spring.force(spring.stretch(movement));
-      for (int i = 0; i < FREEDOMS; i++) {
+      for (int i = 0; i < freedoms; i++) {
         rest[i] -= force * spring.along(i);
       }
     }
@@ -122,9 +127,9 @@ final class SpringBody {
   }
 
   private double[] directionOfFree(EigenDecomposition axes, RealVector rest, double settled) {
-    RealVector free = new ArrayRealVector(FREEDOMS);
-    RealVector held = new ArrayRealVector(FREEDOMS);
-    for (int i = 0; i < FREEDOMS; i++) {
+    RealVector free = new ArrayRealVector(freedoms);
+    RealVector held = new ArrayRealVector(freedoms);
+    for (int i = 0; i < freedoms; i++) {
       RealVector axis = axes.getEigenvector(i);
       double along = rest.dotProduct(axis);
       double stiffness = axes.getRealEigenvalue(i);
@@ -138,11 +143,11 @@ final class SpringBody {
   }
 
   private RealMatrix actingStiffness(double[] movement) {
-    double[][] stiffness = new double[FREEDOMS][FREEDOMS];
+    double[][] stiffness = new double[freedoms][freedoms];
     for (SpringLine spring : springs) {
       if (spring.acts(spring.stretch(movement))) {
-        for (int i = 0; i < FREEDOMS; i++) {
-          for (int j = 0; j < FREEDOMS; j++) {
+        for (int i = 0; i < freedoms; i++) {
+          for (int j = 0; j < freedoms; j++) {
             stiffness[i][j] += spring.stiffness() * (spring.along(i) * spring.along(j));
           }
         }
@@ -198,6 +203,10 @@ final class SpringBody {
   }
 
   private static double dot(double[] a, double[] b) {
-    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
   }
 }

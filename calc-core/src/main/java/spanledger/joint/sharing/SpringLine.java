@@ -1,6 +1,6 @@
 package spanledger.joint.sharing;
 
-/** A spring on a rigid body of three freedoms. */
+/** A spring on a rigid body, or between two. */
 final class SpringLine {
 
   private final double[] direction;
@@ -43,8 +43,47 @@ final class SpringLine {
     return new SpringLine(scaled, stiffness, oneWay, gap);
   }
 
+  /** The same by other freedoms, each of its three written as a row of them. */
+  SpringLine through(double[]... rows) {
+    double[] all = new double[rows[0].length];
+    for (int i = 0; i < rows.length; i++) {
+      for (int j = 0; j < all.length; j++) {
+        all[j] += direction[i] * rows[i][j];
+      }
+    }
+    return new SpringLine(all, stiffness, oneWay, gap);
+  }
+
+  /** The same divided. */
+  SpringLine softer(double by) {
+    return new SpringLine(direction, stiffness / by, oneWay, gap);
+  }
+
+  /**
+   * The same between two bodies out of several that have as many freedoms each as this has.
+   *
+   * @param before the body against which it stretches, or -1 for what does not move
+   * @param beyond the body that stretches it
+   * @param freedoms of all bodies
+   */
+  SpringLine between(int before, int beyond, int freedoms) {
+    double[] all = new double[freedoms];
+    int own = direction.length;
+    for (int i = 0; i < own; i++) {
+      all[own * beyond + i] = direction[i];
+      if (before >= 0) {
+        all[own * before + i] = -direction[i];
+      }
+    }
+    return new SpringLine(all, stiffness, oneWay, gap);
+  }
+
   double stretch(double[] movement) {
-    return direction[0] * movement[0] + direction[1] * movement[1] + direction[2] * movement[2];
+    double sum = 0;
+    for (int i = 0; i < direction.length; i++) {
+      sum += direction[i] * movement[i];
+    }
+    return sum;
   }
 
   boolean acts(double stretch) {

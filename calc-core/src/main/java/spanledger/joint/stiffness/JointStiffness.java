@@ -9,6 +9,7 @@ import spanledger.frame.StiffnessBounds;
 import spanledger.frame.Vector;
 import spanledger.joint.FaceNormal;
 import spanledger.joint.JointAxis;
+import spanledger.joint.sharing.BracketSharing;
 import spanledger.joint.sharing.FaceForces;
 import spanledger.joint.sharing.FaceMovement;
 import spanledger.joint.sharing.JointGeometry;
@@ -63,6 +64,38 @@ public record JointStiffness(
             axis(closed, new FaceForces(0, 0, 0, 1, 0, 0), FaceMovement::aboutX, modification),
             axis(closed, new FaceForces(0, 0, 0, 0, 1, 0), FaceMovement::aboutY, modification),
             axis(closed, new FaceForces(0, 0, 0, 0, 0, 1), FaceMovement::aboutZ, modification)));
+  }
+
+  /**
+   * Of brackets side by side, about the member end and along u, v, w: each movement under its own
+   * force alone, all others free.
+   *
+   * @param modification divides the initial stiffness for the lower bound; 1 or more
+   */
+  public static JointStiffness of(BracketSharing brackets, double modification) {
+    return new JointStiffness(
+        List.of(
+            axis(brackets, new FaceForces(1, 0, 0, 0, 0, 0), FaceMovement::x, modification),
+            axis(brackets, new FaceForces(0, 1, 0, 0, 0, 0), FaceMovement::y, modification),
+            axis(brackets, new FaceForces(0, 0, 1, 0, 0, 0), FaceMovement::z, modification)),
+        List.of(
+            axis(brackets, new FaceForces(0, 0, 0, 1, 0, 0), FaceMovement::aboutX, modification),
+            axis(brackets, new FaceForces(0, 0, 0, 0, 1, 0), FaceMovement::aboutY, modification),
+            axis(brackets, new FaceForces(0, 0, 0, 0, 0, 1), FaceMovement::aboutZ, modification)));
+  }
+
+  private static Optional<AxisStiffness> axis(
+      BracketSharing brackets,
+      FaceForces unit,
+      ToDoubleFunction<FaceMovement> movement,
+      double modification) {
+    try {
+      double forwards = movement.applyAsDouble(brackets.moved(unit));
+      double backwards = -movement.applyAsDouble(brackets.moved(unit.times(-1)));
+      return Optional.of(new AxisStiffness(1 / forwards, 1 / backwards, modification));
+    } catch (UnresistedFaceException unresisted) {
+      return Optional.empty();
+    }
   }
 
   private static Optional<AxisStiffness> axis(

@@ -85,7 +85,7 @@ final class JointBalance {
     rows.add(
         List.of(
             LedgerCell.text(joints.row(face.forces()).label()),
-            LedgerCell.text(run.instance().words()),
+            LedgerCell.text(run.words()),
             LedgerCell.text(acting),
             sum.cell(),
             LedgerCell.linked(acts),

@@ -31,7 +31,7 @@ final class JointCases {
 
     /** The number, the member end and the combination; other than those of all other cases. */
     String words() {
-      return number + ": " + run.end().name() + ", " + run.instance().words();
+      return number + ": " + run.end().name() + ", " + run.words();
     }
   }
 

@@ -41,7 +41,7 @@ final class JointRows {
 
     /** The combination in words. */
     String combination() {
-      return loaded ? at.run().instance().words() : "whatever the loads";
+      return loaded ? at.run().words() : "whatever the loads";
     }
 
     String procedure() {

@@ -55,7 +55,7 @@ final class JointSheets {
     List<JointRows.Row> checking = new ArrayList<>();
     for (JointCases.Case one : cases.all()) {
       JointRun run = one.run();
-      sharing.addAll(rows.add(run, run.forces()));
+      run.shares().forEach(w -> sharing.addAll(rows.add(run, w)));
       for (FaceRun face : run.faces()) {
         face.sharing().forEach(w -> sharing.addAll(rows.add(run, w)));
       }
@@ -80,6 +80,7 @@ final class JointSheets {
         "From the member end to each bolt, key and piece of the bed. A face moves as one rigid body"
             + " on springs; its movements are the solver's, and the balance below proves them.");
     joints.write(forces, sharing);
+    new BracketBalance(joints).write(forces, groups.runs());
     new JointBalance(joints).write(forces, groups.runs());
     LedgerSheet checks = workbook.sheet(SheetNames.JOINT_CHECKS);
     checks.title(

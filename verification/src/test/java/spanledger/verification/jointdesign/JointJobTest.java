@@ -44,7 +44,7 @@ class JointJobTest {
   private static final double WEIGHT = 2500 * 2.7e-6 * 9.81;
 
   static final double SHEAR = FACTOR * (TIP + WEIGHT * LENGTH);
-  private static final double MOMENT = FACTOR * (TIP * LENGTH + WEIGHT * LENGTH * LENGTH / 2);
+  static final double MOMENT = FACTOR * (TIP * LENGTH + WEIGHT * LENGTH * LENGTH / 2);
 
   /** A relative tolerance: the acceleration of gravity may be 9.80665 m/s². */
   private static final double CLOSE = 1e-3;
