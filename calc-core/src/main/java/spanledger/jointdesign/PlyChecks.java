@@ -3,6 +3,7 @@ package spanledger.jointdesign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import spanledger.joint.JointFace;
 import spanledger.joint.Ply;
 import spanledger.provenance.Source;
@@ -72,16 +73,20 @@ final class PlyChecks {
     for (int i = 0; i < face.plies().size(); i++) {
       Both force = onPly(i, name, demand.feed("B_y"), demand.feed("B_z"));
       for (boolean alongFirst : new boolean[] {true, false}) {
-        HoleInPlate hole = hole(name, face.plies().get(i), index, alongFirst);
-        checks.add(code.bearing(bolt, hole, force.along(alongFirst)));
-        checks.add(code.distances(bolt, hole));
+        Ply ply = face.plies().get(i);
+        PlyEdges edges = PlyEdges.of(ply, face.bolts().places(), index, alongFirst);
+        checks.add(
+            code.bearing(
+                bolt, hole(name, ply, edges, edges.gauge(), alongFirst), force.along(alongFirst)));
+        OptionalDouble apart = PlyEdges.apart(ply, face.bolts().places(), index, alongFirst);
+        checks.add(code.distances(bolt, hole(name, ply, edges, apart, alongFirst)));
       }
     }
     return checks;
   }
 
-  private HoleInPlate hole(String name, Ply ply, int index, boolean alongFirst) {
-    PlyEdges edges = PlyEdges.of(ply, face.bolts().places(), index, alongFirst);
+  private HoleInPlate hole(
+      String name, Ply ply, PlyEdges edges, OptionalDouble gauge, boolean alongFirst) {
     return new HoleInPlate(
         name + " in " + ply.name() + " along " + letter(alongFirst),
         Metal.of(ply.alloy()),
@@ -91,7 +96,7 @@ final class PlyChecks {
         edges.end(),
         edges.pitch(),
         edges.edge(),
-        edges.gauge(),
+        gauge,
         source);
   }
 

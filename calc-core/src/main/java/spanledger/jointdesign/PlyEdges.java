@@ -47,6 +47,29 @@ record PlyEdges(
         finite(gauge));
   }
 
+  /**
+   * The distance of holes across the force for which the least one is asked. A hole that is
+   * staggered by a hole or more counts with the lesser of twice its distance across and its whole
+   * distance: EN 1999-1-1, Table 8.2 lets 1.2 d_0 pass across where holes are 2.4 d_0 apart (from
+   * memory, in the form of EN 1993-1-8, Table 3.3).
+   */
+  static OptionalDouble apart(Ply ply, List<FacePlace> places, int bolt, boolean alongFirst) {
+    FacePlace at = places.get(bolt);
+    double least = Double.POSITIVE_INFINITY;
+    for (FacePlace other : places) {
+      double a = Math.abs(other.a() - at.a());
+      double b = Math.abs(other.b() - at.b());
+      double along = alongFirst ? a : b;
+      double across = alongFirst ? b : a;
+      if (across >= ply.hole()) {
+        double counts =
+            along < ply.hole() ? across : Math.min(2 * across, Math.hypot(along, across));
+        least = Math.min(least, counts);
+      }
+    }
+    return finite(least);
+  }
+
   /** To the nearer edge along an axis that no other hole of the row hides. */
   private static OptionalDouble toEdge(
       Ply ply, List<FacePlace> places, FacePlace at, boolean first) {

@@ -45,8 +45,7 @@ class LegSwayTest {
     double movement = FORCE * Math.pow(HEIGHT, 3) / (3 * StateJob.RIGIDITY);
     double expected = movement / (HEIGHT * ratio);
 
-    assertThat(
-            StateJob.verdict(column("other"), "sway along X", "column").utilisation())
+    assertThat(StateJob.verdict(column("other"), "sway along X", "column").utilisation())
         .isCloseTo(expected, within(1e-5 * expected));
   }
 

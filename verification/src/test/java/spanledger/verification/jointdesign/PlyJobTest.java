@@ -44,6 +44,7 @@ class PlyJobTest {
     assertThat(sum(face, "P_2", "tab"))
         .isCloseTo(face.demands().stream().mapToDouble(d -> d.value("B_z")).sum(), within(1e-9));
     assertThat(use(face, "bolt in shear")).isCloseTo(greatest / 2 / PLANE, within(1e-9));
+    assertThat(net(face, "back")).isCloseTo(net(face, "tab") / 2, within(1e-9));
   }
 
   /**
@@ -147,6 +148,15 @@ class PlyJobTest {
         .filter(c -> c.uses().get(0).words().equals("bolt on plate"))
         .filter(c -> c.working().label().contains(" in " + ply + " " + along))
         .mapToDouble(c -> c.working().value("F_b"))
+        .sum();
+  }
+
+  /** What the net section of a ply is given along w. */
+  private static double net(FaceRun face, String ply) {
+    return face.checks().stream()
+        .filter(c -> c.uses().get(0).words().equals("plate in tension, whole section"))
+        .filter(c -> c.working().label().endsWith(ply + " along w"))
+        .mapToDouble(c -> c.working().value("N"))
         .sum();
   }
 

@@ -61,6 +61,42 @@ class StaggeredHolesTest {
     assertThat(net.check().working().value("A_net")).isCloseTo(71.5 * 8, within(1e-9));
   }
 
+  /**
+   * Holes 14 mm apart across a force along u, staggered by 25 mm: 1.2 · 11 = 13.2 mm pass across if
+   * holes are 2.4 · 11 = 26.4 mm apart (EN 1999-1-1, Table 8.2, from memory), and they are √(14² +
+   * 25²) = 28.7 mm apart. So 26.4 mm stand against twice 14 mm. Side by side they fail.
+   */
+  @Test
+  void staggeredRowsMayLieNearerToEachOther() {
+    assertThat(leastAcross("[\"0 mm\", \"0 mm\"], [\"25 mm\", \"14 mm\"]", "along u"))
+        .isCloseTo(26.4 / 28, within(1e-9));
+    assertThat(leastAcross("[\"0 mm\", \"0 mm\"], [\"5 mm\", \"14 mm\"]", "along u"))
+        .isCloseTo(26.4 / 14, within(1e-9));
+  }
+
+  private double leastAcross(String places, String along) {
+    String face =
+        """
+        {"name": "side", "normal": "-v", "origin": ["60 mm", "25 mm", "0 mm"],
+         "bolts": {"size": "M10", "grade": "A4-70", "head": "hexagon", "places": [%s]},
+         "plies": [{"name": "plate", "thickness": "8 mm", "material": "own", "hole": "11 mm",
+           "from": ["-50 mm", "-50 mm"], "to": ["50 mm", "50 mm"]}]}
+        """
+            .formatted(places);
+    return AssessedJob.of(folder, JointJobTest.text(face, "start", ""))
+        .joints()
+        .orElseThrow()
+        .findings()
+        .stream()
+        .filter(f -> f.use().words().equals("least distance of holes across the force"))
+        .flatMap(f -> f.face().checks().stream())
+        .filter(c -> c.uses().stream().anyMatch(u -> u.symbol().equals("η_p2")))
+        .filter(c -> c.working().label().endsWith(along))
+        .mapToDouble(c -> c.working().value("η_p2"))
+        .max()
+        .orElseThrow();
+  }
+
   /** The same numbers as live formulas, for a line of six legs, more than one run of them takes. */
   @Test
   void aLongZigzagIsTheSameInASpreadsheet() throws IOException {
