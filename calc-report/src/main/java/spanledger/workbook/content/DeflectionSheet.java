@@ -331,63 +331,66 @@ final class DeflectionSheet {
   }
 
   private void writeRails(List<DeflectionFinding> findings, ProcedureCells moved) {
-    if (job.rules().find(RuleSet.RAIL_DEFLECTION).isEmpty()) {
-      return;
-    }
-    CompiledProcedure procedure = DeflectionUtilisation.RAIL.compile();
-    List<ProcedureTable.Row> rows = new ArrayList<>();
-    List<DeflectionFinding> rails = new ArrayList<>();
-    for (int i = 0; i < findings.size(); i++) {
-      DeflectionFinding finding = findings.get(i);
-      if (finding.kind() == DeflectionFinding.Kind.MOVEMENT) {
-        rails.add(finding);
-        rows.add(
-            new ProcedureTable.Row(
-                List.of(finding.member().name(), finding.governing().instance().words()),
-                List.of(
-                    InputCell.shown(moved.number(i, "δ")),
-                    InputCell.shown(figures.number(RuleSet.RAIL_DEFLECTION)))));
-      }
-    }
-    if (rows.isEmpty()) {
-      return;
-    }
-    ProcedureCells table = judged(procedure, rows);
-    for (int i = 0; i < rails.size(); i++) {
-      deflections.put(rails.get(i), table.number(i, "δ"));
-      limits.put(rails.get(i), table.number(i, "δ_max"));
-      utilisations.put(rails.get(i), table.number(i, "η_deflection"));
-    }
+    writeMoved(
+        DeflectionFinding.Kind.MOVEMENT,
+        RuleSet.RAIL_DEFLECTION,
+        DeflectionUtilisation.RAIL.compile(),
+        "δ_max",
+        findings,
+        moved,
+        (movement, limit, member) -> List.of(movement, limit));
   }
 
   private void writeSway(List<DeflectionFinding> findings, ProcedureCells moved) {
-    if (job.rules().find(RuleSet.SWAY_DEFLECTION_RATIO).isEmpty()) {
+    writeMoved(
+        DeflectionFinding.Kind.SWAY,
+        RuleSet.SWAY_DEFLECTION_RATIO,
+        DeflectionUtilisation.SWAY.compile(),
+        "δ_lim",
+        findings,
+        moved,
+        (movement, limit, member) -> List.of(movement, height(member), limit));
+  }
+
+  /** The inputs of a procedure from a movement and the figure that limits it. */
+  private interface Limited {
+    List<InputCell> inputs(InputCell movement, InputCell limit, Member member);
+  }
+
+  private void writeMoved(
+      DeflectionFinding.Kind kind,
+      String figure,
+      CompiledProcedure procedure,
+      String limit,
+      List<DeflectionFinding> findings,
+      ProcedureCells moved,
+      Limited limited) {
+    if (job.rules().find(figure).isEmpty()) {
       return;
     }
-    CompiledProcedure procedure = DeflectionUtilisation.SWAY.compile();
     List<ProcedureTable.Row> rows = new ArrayList<>();
-    List<DeflectionFinding> floors = new ArrayList<>();
+    List<DeflectionFinding> judged = new ArrayList<>();
     for (int i = 0; i < findings.size(); i++) {
       DeflectionFinding finding = findings.get(i);
-      if (finding.kind() == DeflectionFinding.Kind.SWAY) {
-        floors.add(finding);
+      if (finding.kind() == kind) {
+        judged.add(finding);
         rows.add(
             new ProcedureTable.Row(
                 List.of(finding.member().name(), finding.governing().instance().words()),
-                List.of(
+                limited.inputs(
                     InputCell.shown(moved.number(i, "δ")),
-                    height(finding.member()),
-                    InputCell.shown(figures.number(RuleSet.SWAY_DEFLECTION_RATIO)))));
+                    InputCell.shown(figures.number(figure)),
+                    finding.member())));
       }
     }
     if (rows.isEmpty()) {
       return;
     }
     ProcedureCells table = judged(procedure, rows);
-    for (int i = 0; i < floors.size(); i++) {
-      deflections.put(floors.get(i), table.number(i, "δ"));
-      limits.put(floors.get(i), table.number(i, "δ_lim"));
-      utilisations.put(floors.get(i), table.number(i, "η_deflection"));
+    for (int i = 0; i < judged.size(); i++) {
+      deflections.put(judged.get(i), table.number(i, "δ"));
+      limits.put(judged.get(i), table.number(i, limit));
+      utilisations.put(judged.get(i), table.number(i, "η_deflection"));
     }
   }
 

@@ -151,22 +151,14 @@ class AdjoiningPlatformsTest {
   void aFootThatIsHeldInTwoWaysIsRefused() {
     Platform other = part("floor2", 3000, 0, 2000, NO_WEST);
     Platform fixed =
-        new Platform(
-            other.name(),
-            other.corner(),
-            other.length(),
-            other.width(),
-            other.floorHeight(),
-            other.bays(),
-            new Posts(
-                Described.PART, true, java.util.Collections.nCopies(6, Restraint.FIXED), Map.of()),
-            other.edgeBeams(),
-            other.endBeams(),
-            other.bearers(),
-            other.deck(),
-            other.bracing(),
-            other.guardrail(),
-            other.site());
+        PlatformVariant.of(other)
+            .with(
+                new Posts(
+                    Described.PART,
+                    true,
+                    java.util.Collections.nCopies(6, Restraint.FIXED),
+                    Map.of()))
+            .platform();
 
     Generation generation = Described.generate(part("floor1", 0, 0, 2000, NO_EAST), fixed);
 

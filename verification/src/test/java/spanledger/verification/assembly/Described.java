@@ -98,57 +98,15 @@ final class Described {
   }
 
   static Platform with(Platform p, Guardrail guardrail) {
-    return new Platform(
-        p.name(),
-        p.corner(),
-        p.length(),
-        p.width(),
-        p.floorHeight(),
-        p.bays(),
-        p.posts(),
-        p.edgeBeams(),
-        p.endBeams(),
-        p.bearers(),
-        p.deck(),
-        p.bracing(),
-        Optional.of(guardrail),
-        p.site());
+    return PlatformVariant.of(p).with(guardrail).platform();
   }
 
   static Platform with(Platform p, CrossBearers bearers, Bracing bracing) {
-    return new Platform(
-        p.name(),
-        p.corner(),
-        p.length(),
-        p.width(),
-        p.floorHeight(),
-        p.bays(),
-        p.posts(),
-        p.edgeBeams(),
-        p.endBeams(),
-        bearers,
-        p.deck(),
-        bracing,
-        p.guardrail(),
-        p.site());
+    return PlatformVariant.of(p).with(bearers).with(bracing).platform();
   }
 
   static Platform named(Platform p, String name, Vector corner) {
-    return new Platform(
-        name,
-        corner,
-        p.length(),
-        p.width(),
-        p.floorHeight(),
-        p.bays(),
-        p.posts(),
-        p.edgeBeams(),
-        p.endBeams(),
-        p.bearers(),
-        p.deck(),
-        p.bracing(),
-        p.guardrail(),
-        p.site());
+    return PlatformVariant.of(p).named(name, corner).platform();
   }
 
   static Bracing bracing(

@@ -82,21 +82,10 @@ class PartEndsTest {
             List.of());
     Platform platform = Described.with(Described.platform(4000, 1000, 900, 2), guardrail);
     return Described.generate(
-            new Platform(
-                platform.name(),
-                platform.corner(),
-                platform.length(),
-                platform.width(),
-                platform.floorHeight(),
-                platform.bays(),
-                platform.posts(),
-                new EdgeBeams(beam, 1),
-                platform.endBeams(),
-                new CrossBearers(beam, 600, 0),
-                platform.deck(),
-                platform.bracing(),
-                platform.guardrail(),
-                platform.site()))
+            PlatformVariant.of(platform)
+                .with(new EdgeBeams(beam, 1))
+                .with(new CrossBearers(beam, 600, 0))
+                .platform())
         .frame()
         .orElseThrow();
   }

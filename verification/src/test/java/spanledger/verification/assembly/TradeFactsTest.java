@@ -227,21 +227,9 @@ class TradeFactsTest {
   void theOpeningOfThePanelsCounts() {
     Platform place = opened(8, true);
     Platform wide =
-        new Platform(
-            place.name(),
-            place.corner(),
-            place.length(),
-            place.width(),
-            place.floorHeight(),
-            place.bays(),
-            place.posts(),
-            place.edgeBeams(),
-            place.endBeams(),
-            place.bearers(),
-            new Deck(1e-4, 1, Optional.of("grating"), Optional.of(12.0)),
-            place.bracing(),
-            place.guardrail(),
-            place.site());
+        PlatformVariant.of(place)
+            .with(new Deck(1e-4, 1, Optional.of("grating"), Optional.of(12.0)))
+            .platform();
 
     assertThat(
             geometry(wide, Optional.empty(), Optional.empty(), "as-1657").stream()
@@ -366,22 +354,9 @@ class TradeFactsTest {
   }
 
   private static Platform opened(double opening, boolean people) {
-    Platform p = Described.platform(2400, 1000, 2000, 2);
-    return new Platform(
-        p.name(),
-        p.corner(),
-        p.length(),
-        p.width(),
-        p.floorHeight(),
-        p.bays(),
-        p.posts(),
-        p.edgeBeams(),
-        p.endBeams(),
-        p.bearers(),
-        p.deck(),
-        p.bracing(),
-        p.guardrail(),
-        new PlatformSite(Optional.empty(), Optional.empty(), Optional.of(opening), people));
+    return PlatformVariant.of(Described.platform(2400, 1000, 2000, 2))
+        .with(new PlatformSite(Optional.empty(), Optional.empty(), Optional.of(opening), people))
+        .platform();
   }
 
   private static List<GeometryFinding> geometry(
