@@ -79,6 +79,7 @@ public final class JointJudge {
     List<AnchorDemand> anchors = new FootJudge(design, worst).judge(frame, onFeet);
     return new JointJudgement(
         design.code().map(JointCode::title).orElse(TESTS_ALONE),
+        design.code().map(JointCode::figures),
         worst.findings(),
         worst.open(),
         kept,

@@ -1,12 +1,15 @@
 package spanledger.jointdesign;
 
 import java.util.List;
+import java.util.Optional;
 import spanledger.resistance.joint.ContactAdvice;
+import spanledger.resistance.member.CodeFigures;
 
 /**
  * What a code says of the joints of a frame.
  *
  * @param title the code, as people cite it
+ * @param figures the figures of the code, as they were used; empty without a code
  * @param findings the worst of each check of each face of each joint
  * @param open checks of described joints that cannot be made
  * @param kept ends whose stiffness in the analysis stands on the word of the job
@@ -18,6 +21,7 @@ import spanledger.resistance.joint.ContactAdvice;
  */
 public record JointJudgement(
     String title,
+    Optional<CodeFigures> figures,
     List<JointFinding> findings,
     List<OpenCheck> open,
     List<Kept> kept,

@@ -41,16 +41,21 @@ final class JointChecksDecoder {
   private final Reading reading;
   private final Values values;
   private final PublishedNames published;
-  private final Map<String, JointCode> codes;
+  private final CodeFiguresDecoder figures;
+  private final Map<String, JointCodeChoice> codes;
   private final MemberPickDecoder picks;
   private final Names<Support> supports;
   private final Names<JointType> joints;
 
   JointChecksDecoder(
-      Reading reading, Structure structure, Map<String, JointCode> codes, Names<JointType> joints) {
+      Reading reading,
+      Structure structure,
+      Map<String, JointCodeChoice> codes,
+      Names<JointType> joints) {
     this.reading = reading;
     this.values = new Values(reading);
     this.published = new PublishedNames(reading);
+    this.figures = new CodeFiguresDecoder(reading);
     this.codes = codes;
     this.picks = new MemberPickDecoder(reading, structure.members());
     this.supports = structure.supports();
@@ -63,8 +68,12 @@ final class JointChecksDecoder {
   }
 
   private Optional<JointDesign> design(Fields fields) {
-    Optional<JointCode> code =
+    Optional<JointCodeChoice> choice =
         fields.require("code").flatMap(name -> published.choose(name, "joint code", codes));
+    Optional<JointCode> code =
+        figures
+            .decode(fields, choice.map(JointCodeChoice::figures))
+            .flatMap(wanted -> choice.map(c -> c.with(wanted)));
     boolean sound = true;
     List<JointPlacing> placed = new ArrayList<>();
     for (Located one : fields.findList("joints")) {

@@ -19,7 +19,7 @@ final class JointCodes {
    *
    * @param members the member codes, which have the figures of their standards
    */
-  static Map<String, JointCode> of(Map<String, MemberCodeChoice> members) {
+  static Map<String, JointCodeChoice> of(Map<String, MemberCodeChoice> members) {
     Map<String, Function<CodeFigures, JointCode>> known =
         Map.of(
             "en-1999-1-1",
@@ -30,12 +30,12 @@ final class JointCodes {
             AdmJoints::new,
             "as-nzs-1664.1",
             AsNzsJoints::new);
-    Map<String, JointCode> codes = new TreeMap<>();
+    Map<String, JointCodeChoice> codes = new TreeMap<>();
     known.forEach(
         (id, code) -> {
           MemberCodeChoice figures = members.get(id);
           if (figures != null) {
-            codes.put(id, code.apply(figures.figures()));
+            codes.put(id, new JointCodeChoice(figures.figures(), code));
           }
         });
     return codes;

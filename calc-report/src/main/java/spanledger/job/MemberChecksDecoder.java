@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import spanledger.action.Figure;
 import spanledger.job.reading.Fields;
 import spanledger.job.reading.Reading;
 import spanledger.job.source.Located;
@@ -19,6 +17,7 @@ final class MemberChecksDecoder {
 
   private final Reading reading;
   private final PublishedNames names;
+  private final CodeFiguresDecoder figures;
   private final Map<String, MemberCodeChoice> codes;
   private final BucklingLengthDecoder lengths;
   private final MemberDetailDecoder details;
@@ -26,6 +25,7 @@ final class MemberChecksDecoder {
   MemberChecksDecoder(Reading reading, Structure structure, Map<String, MemberCodeChoice> codes) {
     this.reading = reading;
     this.names = new PublishedNames(reading);
+    this.figures = new CodeFiguresDecoder(reading);
     this.codes = codes;
     MemberPickDecoder picks = new MemberPickDecoder(reading, structure.members());
     this.lengths = new BucklingLengthDecoder(reading, picks);
@@ -40,11 +40,7 @@ final class MemberChecksDecoder {
   private Optional<MemberDesign> design(Fields fields) {
     Optional<MemberCodeChoice> choice =
         fields.require("code").flatMap(name -> names.choose(name, "member code", codes));
-    Optional<CodeFigures> figures =
-        fields
-            .find("figures")
-            .map(f -> figures(f, choice))
-            .orElseGet(() -> choice.map(MemberCodeChoice::figures));
+    Optional<CodeFigures> wanted = figures.decode(fields, choice.map(MemberCodeChoice::figures));
     List<LengthRule> rules = new ArrayList<>();
     boolean sound = true;
     for (Located one : fields.requireList("lengths")) {
@@ -54,32 +50,9 @@ final class MemberChecksDecoder {
     }
     List<Detail> found = new ArrayList<>();
     sound &= details.decode(fields, found);
-    if (!sound || choice.isEmpty() || figures.isEmpty()) {
+    if (!sound || choice.isEmpty() || wanted.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new MemberDesign(choice.get().with(figures.get()), rules, found));
-  }
-
-  private Optional<CodeFigures> figures(Located given, Optional<MemberCodeChoice> choice) {
-    Optional<CodeFigures> changed = choice.map(MemberCodeChoice::figures);
-    for (Located.Entry entry : reading.named(given)) {
-      Optional<Fields> fields = reading.fields("override", entry.value());
-      Optional<Figure> figure = fields.flatMap(f -> figure(entry, f, choice));
-      if (figure.isEmpty()) {
-        changed = Optional.empty();
-      }
-      changed = changed.flatMap(all -> figure.map(all::with));
-    }
-    return changed;
-  }
-
-  private Optional<Figure> figure(
-      Located.Entry entry, Fields fields, Optional<MemberCodeChoice> choice) {
-    return choice.flatMap(
-        code -> {
-          Map<String, Figure> known = new TreeMap<>(code.figures().figures());
-          Optional<Figure> model = Optional.ofNullable(known.get(entry.key()));
-          return names.replacement(entry, fields, model, "this code", known);
-        });
+    return Optional.of(new MemberDesign(choice.get().with(wanted.get()), rules, found));
   }
 }

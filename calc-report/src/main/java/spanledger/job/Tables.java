@@ -10,7 +10,6 @@ import spanledger.action.Figure;
 import spanledger.action.RuleSet;
 import spanledger.bolt.BoltTable;
 import spanledger.material.AlloyTable;
-import spanledger.resistance.joint.JointCode;
 import spanledger.section.CatalogueSection;
 import spanledger.tables.AlloyTables;
 import spanledger.tables.BoltTables;
@@ -73,7 +72,7 @@ public record Tables(
   }
 
   /** The codes by which joints can be checked, by the id of their figures. */
-  Map<String, JointCode> jointCodes() {
+  Map<String, JointCodeChoice> jointCodes() {
     return JointCodes.of(codes);
   }
 

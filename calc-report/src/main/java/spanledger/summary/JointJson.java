@@ -3,10 +3,14 @@ package spanledger.summary;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import spanledger.action.Figure;
 import spanledger.envelope.Instance;
 import spanledger.joint.BracketJoint;
 import spanledger.joint.stiffness.AxisStiffness;
@@ -17,13 +21,23 @@ import spanledger.jointdesign.FaceRun;
 import spanledger.jointdesign.JointEnd;
 import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
+import spanledger.jointdesign.JointRun;
 import spanledger.resistance.joint.ContactAdvice;
+import spanledger.resistance.member.CodeFigures;
 import spanledger.resistance.member.Working;
 
 /**
  * What a code found of the joints, for the results file: every member end under its worst check.
  */
 final class JointJson {
+
+  /** A check that no load changes is the worst only where there is no other. */
+  private static final Comparator<JointFinding> LOADS_FIRST =
+      Comparator.comparing(JointFinding::hangsOnLoads)
+          .thenComparingDouble(finding -> finding.governing().value());
+
+  /** Uses below this are rounding. */
+  private static final double NOTHING = 1e-9;
 
   private JointJson() {}
 
@@ -35,15 +49,14 @@ final class JointJson {
   static ObjectNode of(JointJudgement judgement, Function<Instance, ObjectNode> instance) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("code", judgement.title());
-    Map<String, JointFinding> worst = new TreeMap<>();
+    ArrayNode replaced = node.putArray("replacedFigures");
+    judgement.figures().ifPresent(figures -> replaced(replaced, figures));
+    Map<String, List<JointFinding>> byEnd = new TreeMap<>();
     for (JointFinding finding : judgement.findings()) {
-      worst.merge(
-          finding.end().name(),
-          finding,
-          (a, b) -> a.governing().value() >= b.governing().value() ? a : b);
+      byEnd.computeIfAbsent(finding.end().name(), e -> new ArrayList<>()).add(finding);
     }
     ArrayNode ends = node.putArray("ends");
-    worst.values().forEach(finding -> ends.add(end(finding, instance)));
+    byEnd.values().forEach(own -> ends.add(end(own, instance)));
     if (!judgement.tested().isEmpty()) {
       ArrayNode tests = node.putArray("tests");
       TestJson.of(judgement.tested()).forEach(tests::add);
@@ -70,31 +83,79 @@ final class JointJson {
     return node;
   }
 
-  private static ObjectNode end(JointFinding finding, Function<Instance, ObjectNode> instance) {
+  /** Figures of the code in whose place the job has others. */
+  private static void replaced(ArrayNode node, CodeFigures figures) {
+    for (Figure before : new TreeMap<>(figures.replaced()).values()) {
+      Figure used = figures.figure(before.id());
+      ObjectNode one = node.addObject();
+      one.put("figure", used.id());
+      one.put("value", used.text());
+      one.put("inPlaceOf", before.text());
+      one.put("source", used.source().citation());
+    }
+  }
+
+  /**
+   * A member end.
+   *
+   * @param own its findings
+   */
+  private static ObjectNode end(List<JointFinding> own, Function<Instance, ObjectNode> instance) {
+    JointFinding worst = own.stream().max(LOADS_FIRST).orElseThrow();
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    node.put("end", finding.end().name());
-    node.put("joint", finding.joint().name());
+    node.put("end", worst.end().name());
+    node.put("joint", worst.joint().name());
+    check(node, worst);
+    if (worst.joint() instanceof BracketJoint bracket) {
+      stiffness(node.putObject("stiffness"), bracket);
+    }
+    List<JointRun> runs = new ArrayList<>(List.of(worst.run()));
+    ArrayNode checks = node.putArray("checks");
+    for (JointFinding finding : own) {
+      ObjectNode one = checks.addObject();
+      check(one, finding);
+      if (finding.hangsOnLoads() && !(finding.governing().value() < NOTHING)) {
+        one.put("loading", place(runs, finding.run()));
+      }
+    }
+    ArrayNode loadings = node.putArray("loadings");
+    for (JointRun run : runs) {
+      ObjectNode one = loadings.addObject();
+      one.set("loading", instance.apply(run.instance()));
+      numbers(one.putObject("forces"), run.forces(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+      if (!run.brackets().isEmpty()) {
+        one.put("sharing", run.bound().words());
+        ArrayNode brackets = one.putArray("brackets");
+        run.brackets().forEach(bracket -> brackets.add(bracket(bracket)));
+      }
+      ArrayNode faces = one.putArray("faces");
+      run.faces().forEach(face -> faces.add(face(face)));
+    }
+    return node;
+  }
+
+  private static ObjectNode bracket(BracketRun bracket) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("bracket", bracket.name());
+    numbers(node.putObject("forces"), bracket.share(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+    return node;
+  }
+
+  private static void check(ObjectNode node, JointFinding finding) {
     node.put("check", finding.faceName() + ": " + finding.use().words());
     node.put("part", finding.part());
     number(node, "utilisation", finding.governing().value());
-    node.set("loading", instance.apply(finding.instance()));
-    numbers(
-        node.putObject("forces"), finding.run().forces(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
-    if (finding.joint() instanceof BracketJoint bracket) {
-      stiffness(node.putObject("stiffness"), bracket);
-    }
-    if (!finding.run().brackets().isEmpty()) {
-      node.put("sharing", finding.run().bound().words());
-      ArrayNode brackets = node.putArray("brackets");
-      for (BracketRun bracket : finding.run().brackets()) {
-        ObjectNode own = brackets.addObject();
-        own.put("bracket", bracket.name());
-        numbers(own.putObject("forces"), bracket.share(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+  }
+
+  /** The place of a run, which is added if it is new; all findings under it have the same one. */
+  private static int place(List<JointRun> runs, JointRun run) {
+    for (int i = 0; i < runs.size(); i++) {
+      if (runs.get(i).name().equals(run.name()) && runs.get(i).faces().equals(run.faces())) {
+        return i;
       }
     }
-    ArrayNode faces = node.putArray("faces");
-    finding.run().faces().forEach(face -> faces.add(face(face)));
-    return node;
+    runs.add(run);
+    return runs.size() - 1;
   }
 
   /** Bounds in the axes u, v, w; nothing along or about an axis where nothing resists. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import spanledger.frame.Member;
+import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
 import spanledger.resistance.joint.ContactAdvice;
 import spanledger.verdict.Assessment;
@@ -80,13 +81,13 @@ public final class TextSummary {
     for (Verdict verdict : ranked) {
       String kind = kinds.getOrDefault(verdict.subject(), verdict.subject());
       alike
-          .computeIfAbsent(verdict.status() + verdict.check() + "|" + kind, k -> new ArrayList<>())
+          .computeIfAbsent(verdict.status() + sort(verdict) + "|" + kind, k -> new ArrayList<>())
           .add(verdict);
     }
     line(text, String.format(Locale.ROOT, ROW, "  used", "", "check", "on", "where"));
     long failed = alike.keySet().stream().filter(k -> k.startsWith("FAILED")).count();
     long shown = Math.min(alike.size(), Math.max(MOST_ROWS, failed));
-    alike.values().stream().sorted(SIZES_LAST).limit(shown).forEach(same -> row(text, same));
+    alike.values().stream().sorted(SIZES_LAST).limit(shown).forEach(same -> row(text, same, kinds));
     if (alike.size() > shown) {
       line(
           text,
@@ -94,6 +95,14 @@ public final class TextSummary {
               + (alike.size() - shown)
               + " more, less used or sizes that no load changes; all in the workbook");
     }
+  }
+
+  /** What is told together: of joints that hold, all checks that loads use, and all others. */
+  private static String sort(Verdict verdict) {
+    if (verdict.group() != CheckGroup.JOINTS || verdict.status() != Status.PASSED) {
+      return verdict.check();
+    }
+    return isSize(verdict) ? "sizes of joints" : "joints";
   }
 
   private static boolean isKeptSize(Verdict verdict) {
@@ -106,21 +115,41 @@ public final class TextSummary {
         || (verdict.group() == CheckGroup.JOINTS && verdict.instance().isEmpty());
   }
 
-  /** Members of one role and section are alike at a glance. */
+  /** Members of one role and section, and ends with one kind of joint, are alike at a glance. */
   private static Map<String, String> kinds(Assessment assessment) {
     Map<String, String> kinds = new HashMap<>();
     for (Member member : assessment.frame().members()) {
       kinds.put(member.name(), member.role() + "|" + member.section().name());
     }
+    for (JointFinding finding :
+        assessment.joints().map(JointJudgement::findings).orElse(List.of())) {
+      kinds.put(finding.end().name(), finding.joint().name());
+    }
     return kinds;
   }
 
-  private static void row(StringBuilder text, List<Verdict> alike) {
+  private static void row(StringBuilder text, List<Verdict> alike, Map<String, String> kinds) {
     Verdict worst = alike.get(0);
     row(text, worst);
-    if (alike.size() > 1) {
+    if (worst.group() == CheckGroup.JOINTS) {
+      long ends = alike.stream().map(Verdict::subject).distinct().count();
+      String kind = kinds.getOrDefault(worst.subject(), worst.subject());
+      line(
+          text,
+          " ".repeat(13)
+              + "worst of "
+              + counted(alike.size(), "check")
+              + " at "
+              + counted(ends, "end")
+              + " with "
+              + kind);
+    } else if (alike.size() > 1) {
       line(text, " ".repeat(13) + "worst of " + alike.size() + " alike");
     }
+  }
+
+  private static String counted(long number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
   }
 
   private static void row(StringBuilder text, Verdict verdict) {

@@ -13,14 +13,23 @@ import spanledger.action.Figure;
  * @param id short name, for example {@code en-1999-1-1}
  * @param title the standard they are from
  * @param figures by id
+ * @param replaced the published figures in whose place others stand, by id
  * @param format the format of safety that its resistances belong to, see {@link
  *     spanledger.action.CombinationSet#format}; empty if it does not say
  */
 public record CodeFigures(
-    String id, String title, Map<String, Figure> figures, Optional<String> format) {
+    String id,
+    String title, Map<String, Figure> figures, Map<String, Figure> replaced, Optional<String> format) {
 
   public CodeFigures {
     figures = Map.copyOf(figures);
+    replaced = Map.copyOf(replaced);
+  }
+
+  /** Figures as they were published. */
+  public CodeFigures(
+      String id, String title, Map<String, Figure> figures, Optional<String> format) {
+    this(id, title, figures, Map.of(), format);
   }
 
   /** Figures that do not say their format. */
@@ -41,10 +50,12 @@ public record CodeFigures(
     return found;
   }
 
-  /** A figure on its way into a calculation. */
+  /** A figure on its way into a calculation; one in place of another says so. */
   public Figured figured(String figureId) {
     Figure figure = figure(figureId);
-    return new Figured(figure.value(), id + ", " + figureId, figure.source());
+    Figure before = replaced.get(figureId);
+    String instead = before == null ? "" : ", in place of " + before.text() + " of the code";
+    return new Figured(figure.value(), id + ", " + figureId + instead, figure.source());
   }
 
   /** The figures in order of their ids. */
@@ -55,7 +66,11 @@ public record CodeFigures(
   /** These figures with one replaced or added, as a national annex or a job may ask. */
   public CodeFigures with(Figure figure) {
     Map<String, Figure> changed = new TreeMap<>(figures);
-    changed.put(figure.id(), figure);
-    return new CodeFigures(id, title, changed, format);
+    Figure before = changed.put(figure.id(), figure);
+    Map<String, Figure> gone = new TreeMap<>(replaced);
+    if (before != null) {
+      gone.putIfAbsent(figure.id(), before);
+    }
+    return new CodeFigures(id, title, changed, gone, format);
   }
 }
