@@ -25,7 +25,7 @@ public final class JointPicture {
   private static final double WIDTH = 960;
   private static final double HEIGHT = 600;
   private static final double RIM = 30;
-  private static final double HEAD = 90;
+  private static final double HEAD = 110;
   private static final double SIZE = 13;
 
   private JointPicture() {}
@@ -71,7 +71,13 @@ public final class JointPicture {
         List.of(
             title + ", at " + finding.end().name(),
             "governs: " + governs,
-            "under " + finding.instance().words());
+            "under " + finding.instance().words(),
+            String.format(
+                Locale.ROOT,
+                "longest arrow: shear %.2f kN; reddest bolt: tension %.2f kN; dots: pressing of the"
+                    + " bed; green: keys; dotted: slot; thick: where the leg bends away",
+                most(finding.run().faces(), "F_v") / 1000,
+                most(finding.run().faces(), "F_t") / 1000));
     for (int i = 0; i < lines.size(); i++) {
       paper.words(
           new Spot(RIM, RIM + 1.5 * SIZE * i),
@@ -82,7 +88,8 @@ public final class JointPicture {
     }
     List<FaceRun> runs = finding.run().faces();
     double box = (WIDTH - 2 * RIM) / runs.size();
-    double most = mostShear(runs);
+    double shear = most(runs, "F_v");
+    double tension = most(runs, "F_t");
     for (int i = 0; i < runs.size(); i++) {
       new FaceDrawing(
               paper,
@@ -90,7 +97,8 @@ public final class JointPicture {
               new Spot(RIM + box * i, HEAD),
               Math.min(box, 480),
               HEIGHT - HEAD - RIM,
-              most)
+              shear,
+              tension)
           .draw(joint.faces().get(i), runs.get(i));
     }
     return paper.finish(
@@ -105,10 +113,10 @@ public final class JointPicture {
             + written(governs, lettering));
   }
 
-  private static double mostShear(List<FaceRun> runs) {
+  private static double most(List<FaceRun> runs, String symbol) {
     return runs.stream()
         .flatMap(run -> run.demands().stream())
-        .mapToDouble(demand -> demand.value("F_v"))
+        .mapToDouble(demand -> demand.value(symbol))
         .max()
         .orElse(0);
   }
