@@ -19,7 +19,10 @@ import spanledger.action.Figure;
  */
 public record CodeFigures(
     String id,
-    String title, Map<String, Figure> figures, Map<String, Figure> replaced, Optional<String> format) {
+    String title,
+    Map<String, Figure> figures,
+    Map<String, Figure> replaced,
+    Optional<String> format) {
 
   public CodeFigures {
     figures = Map.copyOf(figures);

@@ -50,7 +50,8 @@ class JointFiguresTest {
   void theJudgementKnowsWhatWasReplaced() {
     assertThat(asPublished.figures().orElseThrow().replaced()).isEmpty();
     assertThat(byAnnex.figures().orElseThrow().replaced().get("gamma.M2").value()).isEqualTo(1.25);
-    assertThat(byAnnex.figures().orElseThrow().figure("gamma.M2").source().citation()).isEqualTo("an annex");
+    assertThat(byAnnex.figures().orElseThrow().figure("gamma.M2").source().citation())
+        .isEqualTo("an annex");
   }
 
   private static double use(JointJudgement judgement, String words) {
