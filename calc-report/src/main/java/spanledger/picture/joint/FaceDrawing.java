@@ -102,8 +102,9 @@ final class FaceDrawing {
     }
     scale();
     for (int i = 0; i < demands.size(); i++) {
+      int column = i / lines;
       words(
-          width / 2 * (i / lines),
+          width / 2 * column,
           height - LINE * (lines - i % lines),
           String.format(
               Locale.ROOT,
