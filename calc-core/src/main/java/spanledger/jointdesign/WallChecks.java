@@ -24,8 +24,10 @@ import spanledger.resistance.member.Working;
  */
 final class WallChecks {
 
-  /** Loads nearer to each other along the wall are in one row, mm. */
-  private static final double ROW = 1e-6;
+  /**
+   * Loads nearer to each other along the wall are in one row, whatever rounding of sizes did, mm.
+   */
+  private static final double ROW = 0.5;
 
   private final JointCode code;
   private final JointFace face;
