@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import spanledger.frame.Member;
 import spanledger.frame.Support;
+import spanledger.joint.BasePlateFoot;
 import spanledger.joint.BracketJoint;
 import spanledger.joint.JointType;
+import spanledger.overturning.PlateCorner;
 import spanledger.resistance.joint.JointCode;
 
 /**
@@ -71,6 +73,24 @@ public record JointDesign(
     return joints.stream()
         .filter(placing -> placing.ends().has(start) && placing.members().picks(member))
         .findFirst();
+  }
+
+  /** The corners of the base plates under some supports. */
+  public List<PlateCorner> plateCorners(List<Support> supports) {
+    List<PlateCorner> corners = new ArrayList<>();
+    for (Support support : supports) {
+      Optional<FootPlacing> placing = foot(support);
+      if (placing.isPresent() && placing.get().foot() instanceof BasePlateFoot plate) {
+        corners.addAll(
+            PlateCorner.of(
+                support.node(),
+                plate.lengthX(),
+                plate.lengthY(),
+                plate.offset(),
+                placing.get().lie()));
+      }
+    }
+    return corners;
   }
 
   /** The foot of a support, if the job describes it. */

@@ -61,6 +61,32 @@ final class FootHull {
     return edges;
   }
 
+  /**
+   * The lines about which a structure may tip: of its feet; of one foot, or of feet in one line,
+   * those of the corners of their base plates, if all of them have some that are held upright.
+   */
+  static List<TippingEdge> edges(Frame frame, List<PlateCorner> corners) {
+    List<Node> feet = feet(frame);
+    List<TippingEdge> ofFeet = edges(feet);
+    List<PlateCorner> held =
+        corners.stream().filter(corner -> isUpright(frame, corner.foot())).toList();
+    boolean all =
+        feet.stream().allMatch(foot -> held.stream().anyMatch(c -> c.foot().equals(foot)));
+    return ofFeet.size() > 2 || !all
+        ? ofFeet
+        : edges(held.stream().map(PlateCorner::corner).toList());
+  }
+
+  /** Whether the support of a foot keeps it from turning about level axes, as its plate does. */
+  private static boolean isUpright(Frame frame, Node foot) {
+    return frame.supports().stream()
+        .anyMatch(
+            s ->
+                s.node().equals(foot)
+                    && !(s.restraint(Freedom.TURN_X) instanceof Restraint.Free)
+                    && !(s.restraint(Freedom.TURN_Y) instanceof Restraint.Free));
+  }
+
   private static Coordinate plan(Node foot) {
     return new Coordinate(foot.place().x(), foot.place().y());
   }

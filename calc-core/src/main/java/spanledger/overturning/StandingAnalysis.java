@@ -51,7 +51,7 @@ public final class StandingAnalysis {
   /** Looks at all lines and rules. */
   public StandingResult run() {
     List<Node> feet = FootHull.feet(structure.frame());
-    List<TippingEdge> edges = FootHull.edges(feet);
+    List<TippingEdge> edges = FootHull.edges(structure.frame(), structure.plates());
     List<TippingCase> tipping = new ArrayList<>();
     for (TippingEdge edge : edges) {
       PermanentMoments moments = permanent.about(edge);
@@ -61,7 +61,8 @@ public final class StandingAnalysis {
     }
     List<SlidingCase> sliding = new ArrayList<>();
     rules.forEach(rule -> sliding(rule).ifPresent(sliding::add));
-    return new StandingResult(standing, feet, edges, permanent, tipping, sliding);
+    return new StandingResult(
+        standing, feet, structure.plates(), edges, permanent, tipping, sliding);
   }
 
   private Optional<TippingCase> tipping(

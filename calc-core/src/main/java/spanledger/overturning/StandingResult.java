@@ -11,6 +11,7 @@ import spanledger.frame.Vector;
  *
  * @param standing how its author describes it
  * @param feet the nodes that the ground holds up
+ * @param corners of the base plates that the job describes
  * @param edges the lines about which it may tip, counter-clockwise seen from above
  * @param permanent its permanent loads
  * @param tipping every line under every rule whose leading action there is
@@ -19,6 +20,7 @@ import spanledger.frame.Vector;
 public record StandingResult(
     Standing standing,
     List<Node> feet,
+    List<PlateCorner> corners,
     List<TippingEdge> edges,
     PermanentLoads permanent,
     List<TippingCase> tipping,
@@ -26,9 +28,15 @@ public record StandingResult(
 
   public StandingResult {
     feet = List.copyOf(feet);
+    corners = List.copyOf(corners);
     edges = List.copyOf(edges);
     tipping = List.copyOf(tipping);
     sliding = List.copyOf(sliding);
+  }
+
+  /** The corner of a base plate that a line goes through; empty if that is a foot itself. */
+  public Optional<PlateCorner> corner(Node place) {
+    return corners.stream().filter(one -> one.corner().equals(place)).findFirst();
   }
 
   /** The worst rule of a line. */

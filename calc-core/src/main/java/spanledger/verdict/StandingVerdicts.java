@@ -36,7 +36,8 @@ final class StandingVerdicts {
       verdicts.add(
           open(
               "overturning",
-              "it stands on fewer than two places; tipping cannot be judged from its feet"));
+              "it stands on fewer than two places; tipping cannot be judged from its feet, unless the"
+                  + " base plate of its foot is described, under a support that holds its turns"));
     }
     for (TippingEdge edge : result.edges()) {
       Optional<TippingCase> worst = result.worst(edge);

@@ -8,6 +8,7 @@ import spanledger.frame.MemberRole;
 import spanledger.job.Job;
 import spanledger.job.StandingBlock;
 import spanledger.memberdesign.MemberPick;
+import spanledger.overturning.PlateCorner;
 import spanledger.overturning.StandingAnalysis;
 import spanledger.overturning.StandingStructure;
 import spanledger.robustness.RobustnessAnalysis;
@@ -27,13 +28,25 @@ final class StandingReview {
   private static WholeStructure of(Job job, StandingBlock block, Actions actions) {
     StandingStructure structure =
         new StandingStructure(
-            job.frame(), job.surfaces(), job.rails(), job.userCases(), job.trains(), job.rules());
+            job.frame(),
+            job.surfaces(),
+            job.rails(),
+            job.userCases(),
+            job.trains(),
+            job.rules(),
+            plates(job));
     MemberPick leftOut = block.leftOut().orElseGet(() -> new MemberPick(braces(job)));
     Optional<RobustnessResult> robustness =
         new RobustnessAnalysis(job.frame(), actions, job.rails(), job.rules()).run(leftOut);
     return new WholeStructure(
         new StandingAnalysis(structure, block.standing(), job.combinations().equilibrium()).run(),
         robustness);
+  }
+
+  private static List<PlateCorner> plates(Job job) {
+    return job.jointDesign()
+        .map(design -> design.plateCorners(job.frame().supports()))
+        .orElse(List.of());
   }
 
   private static List<String> braces(Job job) {

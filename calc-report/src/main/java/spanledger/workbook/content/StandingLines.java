@@ -1,13 +1,17 @@
 package spanledger.workbook.content;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import spanledger.frame.Node;
 import spanledger.frame.Vector;
 import spanledger.overturning.FloorWeight;
 import spanledger.overturning.LineWeight;
 import spanledger.overturning.PlacedForce;
+import spanledger.overturning.PlateCorner;
 import spanledger.overturning.StandingResult;
 import spanledger.overturning.TippingEdge;
 import spanledger.procedure.CompiledProcedure;
@@ -24,11 +28,16 @@ final class StandingLines {
   /** The columns of a line that every table beside it uses, in the order of its inputs. */
   private static final List<String> OF_LINE = List.of("X_1", "Y_1", "Z_1", "n_X", "n_Y", "t");
 
+  private static final Source PLATE =
+      Source.declared("base plate of the foot, and how it lies: jointDetails, jointChecks");
+
   private static final Source PLACE = Source.declared("place of the load");
 
   private final LedgerSheet sheet;
   private final List<TippingEdge> edges;
   private final NodeSheet nodes;
+  private final Map<String, Integer> corners = new HashMap<>();
+  private Optional<ProcedureCells> plates = Optional.empty();
   private final ProcedureCells cells;
   private final List<ProcedureCells> tables = new ArrayList<>();
 
@@ -45,10 +54,11 @@ final class StandingLines {
     this.sheet = sheet;
     this.edges = result.edges();
     this.nodes = nodes;
+    writeCorners(result);
     List<ProcedureTable.Row> rows = new ArrayList<>();
     for (TippingEdge edge : edges) {
-      List<InputCell> inputs = new ArrayList<>(place(edge.first()));
-      inputs.addAll(place(edge.second()));
+      List<InputCell> inputs = new ArrayList<>(end(edge.first()));
+      inputs.addAll(end(edge.second()));
       rows.add(new ProcedureTable.Row(List.of(edge.name()), inputs));
     }
     cells =
@@ -59,6 +69,45 @@ final class StandingLines {
                 List.of(new ProcedureTable.Label("line", 28)),
                 rows));
     tables.add(cells);
+  }
+
+  /** The corners of base plates that lines go through. */
+  private void writeCorners(StandingResult result) {
+    List<ProcedureTable.Row> rows = new ArrayList<>();
+    for (TippingEdge edge : edges) {
+      // Every corner begins one line of the hull.
+      result
+          .corner(edge.first())
+          .ifPresent(
+              corner -> {
+                List<InputCell> inputs = new ArrayList<>(place(corner.foot()));
+                corner.own().forEach(size -> inputs.add(InputCell.literal(size, PLATE)));
+                corners.put(edge.first().name(), rows.size());
+                rows.add(new ProcedureTable.Row(List.of(edge.first().name()), inputs));
+              });
+    }
+    if (!rows.isEmpty()) {
+      ProcedureCells table =
+          sheet.add(
+              new ProcedureTable(
+                  "Corners of the base plates on which it stands",
+                  PlateCorner.PROCEDURE.compile(),
+                  List.of(new ProcedureTable.Label("corner", 44)),
+                  rows));
+      tables.add(table);
+      plates = Optional.of(table);
+    }
+  }
+
+  /** Where a line begins or ends: a foot, or the corner of its plate. */
+  private List<InputCell> end(Node node) {
+    Integer row = corners.get(node.name());
+    return row == null
+        ? place(node)
+        : List.of(
+            InputCell.shown(plates.orElseThrow().number(row, "X")),
+            InputCell.shown(plates.orElseThrow().number(row, "Y")),
+            InputCell.shown(plates.orElseThrow().number(row, "Z")));
   }
 
   List<TippingEdge> edges() {
