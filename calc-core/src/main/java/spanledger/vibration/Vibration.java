@@ -25,6 +25,9 @@ public final class Vibration {
    */
   public static final double SWAY_MODE = 0.5;
 
+  /** Eigenvalues that differ by less than this share are one: the solver knows no better. */
+  private static final double SAME = 1e-6;
+
   private final List<VibrationMode> modes;
   private final double proofBelow;
   private final DividedFrame divided;
@@ -89,11 +92,30 @@ public final class Vibration {
 
   /** The lowest mode in which floors move up and down, if it is among those found. */
   public Optional<VibrationMode> firstOfFloors() {
-    return modes.stream().filter(m -> m.floorShare() >= FLOOR_MODE).findFirst();
+    return modes.stream().filter(this::isOfFloors).findFirst();
+  }
+
+  /** Whether floors moving up and down have enough of a mode's energy. */
+  public boolean isOfFloors(VibrationMode mode) {
+    return mode.floorShare() >= FLOOR_MODE;
+  }
+
+  /**
+   * Whether a mode moves enough of the whole mass one way, whichever way that is: the shares along
+   * X and Y add up to the one along the best level direction. Any mixture of modes of one frequency
+   * is a mode, so theirs count together: a square platform sways along X as fast as along Y, and
+   * the solver may find it swaying along both diagonals.
+   */
+  public boolean isSideways(VibrationMode mode) {
+    return modes.stream()
+            .filter(m -> Math.abs(m.eigenvalue() - mode.eigenvalue()) <= SAME * mode.eigenvalue())
+            .mapToDouble(m -> m.shareX() + m.shareY())
+            .sum()
+        >= SWAY_MODE;
   }
 
   /** The lowest mode in which the whole platform moves sideways, if it is among those found. */
   public Optional<VibrationMode> firstSideways() {
-    return modes.stream().filter(m -> Math.max(m.shareX(), m.shareY()) >= SWAY_MODE).findFirst();
+    return modes.stream().filter(this::isSideways).findFirst();
   }
 }

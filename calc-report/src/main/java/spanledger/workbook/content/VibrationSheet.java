@@ -74,11 +74,9 @@ final class VibrationSheet {
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (VibrationMode mode : found.modes()) {
       String kind =
-          mode.floorShare() >= Vibration.FLOOR_MODE
+          found.isOfFloors(mode)
               ? "of the floors"
-              : Math.max(mode.shareX(), mode.shareY()) >= Vibration.SWAY_MODE
-                  ? "of the whole platform"
-                  : "neither";
+              : found.isSideways(mode) ? "of the whole platform" : "neither";
       rows.add(
           List.of(
               LedgerCell.text("mode " + (rows.size() + 1)),
