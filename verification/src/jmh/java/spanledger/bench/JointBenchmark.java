@@ -24,9 +24,11 @@ import org.openjdk.jmh.annotations.State;
 import spanledger.action.ActionPlanner;
 import spanledger.action.Combination;
 import spanledger.analysis.FrameAnalysis;
+import spanledger.analysis.Reaction;
 import spanledger.envelope.Instance;
 import spanledger.envelope.Station;
 import spanledger.frame.Member;
+import spanledger.frame.Node;
 import spanledger.job.Job;
 import spanledger.job.JobReader;
 import spanledger.job.ReadJob;
@@ -90,7 +92,7 @@ public class JointBenchmark {
   @Benchmark
   public JointJudgement fiveHundredMemberEnds() {
     return new JointJudge(Objects.requireNonNull(design))
-        .judge(Objects.requireNonNull(analysis), strength, inUse);
+        .judge(Objects.requireNonNull(analysis), strength, inUse, List.of());
   }
 
   private static List<MemberForces> states(int count, Combination combination, Random random) {
@@ -122,6 +124,11 @@ public class JointBenchmark {
     @Override
     public List<Station> cuts(Member member) {
       return List.of();
+    }
+
+    @Override
+    public Reaction reaction(Node support) {
+      throw new IllegalStateException("No feet are described.");
     }
 
     @Override

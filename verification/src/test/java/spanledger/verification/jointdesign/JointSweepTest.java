@@ -110,6 +110,28 @@ class JointSweepTest {
     compare(pushed, pushedInUse);
   }
 
+  /**
+   * One push and twenty more, each a tenth less than the one before: the first governs, and of the
+   * others only the last is worked out in full, to prove what was replayed. Who works a joint out
+   * asks for the name of its combination.
+   */
+  @Test
+  void statesThatGovernNothingAreOnlyReplayed() {
+    List<Pushed> weaker = new ArrayList<>();
+    double[] forces = {900, 300, -400, 2_000, 30_000, -20_000};
+    for (int i = 0; i <= 20; i++) {
+      weaker.add(new Pushed(strength.get(0).instance(), forces.clone()));
+      for (int k = 0; k < forces.length; k++) {
+        forces[k] *= 0.9;
+      }
+    }
+    new JointJudge(job.jointDesign().orElseThrow()).judge(analysis, weaker, List.of(), List.of());
+
+    assertThat(weaker.get(0).asked).isPositive();
+    assertThat(weaker.get(20).asked).isPositive();
+    assertThat(weaker.subList(1, 20)).allSatisfy(state -> assertThat(state.asked).isZero());
+  }
+
   /** What governs is shown worked out in full: its value is the one that was found. */
   @Test
   void whatGovernsIsWorkedOutToTheValueThatWasFound() {
@@ -177,6 +199,7 @@ class JointSweepTest {
   private static final class Pushed implements MemberForces {
     private final Instance instance;
     private final double[] forces;
+    private int asked;
 
     Pushed(Instance instance, double[] forces) {
       this.instance = instance;
@@ -185,6 +208,7 @@ class JointSweepTest {
 
     @Override
     public Instance instance() {
+      asked++;
       return instance;
     }
 
