@@ -51,7 +51,7 @@ final class JointChoices {
     for (String kind : cases.kinds()) {
       Set<JointRows.Row> own = Collections.newSetFromMap(new IdentityHashMap<>());
       for (JointCases.Case one : cases.of(kind)) {
-        collect(joints, one.run().forces(), own);
+        one.run().shares().forEach(w -> collect(joints, w, own));
         one.run()
             .faces()
             .forEach(

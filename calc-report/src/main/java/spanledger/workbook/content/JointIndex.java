@@ -74,7 +74,8 @@ final class JointIndex {
             List.of(
                 Column.text("kind of joint", 26),
                 Column.text("how many", 22),
-                Column.number(USED, "greatest of all checks and cases", Dimension.NONE),
+                Column.number(
+                    USED, "greatest of all checks, of sizes and tightening too", Dimension.NONE),
                 Column.text("verdict", 12),
                 Column.text("worked page", 15),
                 Column.wrapped("described in", 48),
@@ -160,7 +161,7 @@ final class JointIndex {
               LedgerCell.blank(),
               LedgerCell.blank(),
               new LedgerCell.Link("go to the page", Required.of(pages.get(one.kind()), one.kind())),
-              LedgerCell.text(one.run().instance().words()),
+              LedgerCell.text(one.run().words()),
               LedgerCell.text(one.words())));
     }
     return sheet.add(

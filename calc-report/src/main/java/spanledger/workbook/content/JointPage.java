@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import spanledger.jointdesign.BracketRun;
 import spanledger.jointdesign.FaceRun;
 import spanledger.quantity.Dimension;
 import spanledger.resistance.member.Feed;
@@ -84,7 +85,7 @@ final class JointPage {
                     chosen(
                         "combination",
                         index.combination(kind, choice, here),
-                        first.run().instance().words()))))
+                        first.run().words()))))
         .address(0, CHOSEN);
   }
 
@@ -114,6 +115,9 @@ final class JointPage {
     List<List<LedgerCell>> rows = new ArrayList<>();
     String at = chosen.fixed();
     fetch(rows, sheet, at, first.run().forces(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+    for (BracketRun bracket : first.run().brackets()) {
+      fetch(rows, sheet, at, bracket.share(), "P_u", "P_v", "P_w", "C_u", "C_v", "C_w");
+    }
     for (FaceRun face : first.run().faces()) {
       fetch(rows, sheet, at, face.forces(), "N", "V_y", "V_z", "T", "M_y", "M_z");
       for (int i = 0; i < face.shears().size(); i++) {
