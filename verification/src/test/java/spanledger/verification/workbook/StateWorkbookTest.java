@@ -57,7 +57,11 @@ class StateWorkbookTest {
                     + ", "
                     + StateJob.force("M", 0, -2_000)
                     + ", "
-                    + StateJob.force("B", -10_000, 0),
+                    + StateJob.force("B", -10_000, 0)
+                    + ", {\"member\": \"beam\", \"at\": \"0.7 m\", \"direction\": \"-Z\","
+                    + " \"force\": \"300 N\"}, {\"member\": \"beam\", \"from\": \"0.2 m\","
+                    + " \"to\": \"0.9 m\", \"direction\": \"-Z\","
+                    + " \"intensity\": [\"0.1 kN/m\", \"0.3 kN/m\"]}",
                 "always")));
     checked = CheckedJob.of(job, folder);
     book = checked.book();
