@@ -94,7 +94,7 @@ final class PanelTableCells {
                 Column.number("a_t", "side of the patch in the test", Dimension.LENGTH),
                 Column.number(RATIO, "deflection per span, under the loads", Dimension.NONE),
                 Column.number("opening", "widest", Dimension.LENGTH),
-                Column.wrapped(DataTable.SOURCE_HEADING, 60)),
+                Column.wrapped(DataTable.SOURCE_HEADING, 32)),
             rows));
   }
 
@@ -144,7 +144,7 @@ final class PanelTableCells {
           Column.number(size.symbol(), size.words(), size.dimension())
               .withSource(Source.declared("the description in the job")));
     }
-    columns.add(Column.wrapped("where", 60));
+    columns.add(Column.wrapped("where", 32));
     List<List<LedgerCell>> rows = new ArrayList<>();
     for (DeckUse use : all) {
       useRows.put(use, rows.size());

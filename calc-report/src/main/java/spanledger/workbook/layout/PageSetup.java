@@ -20,7 +20,7 @@ final class PageSetup {
   private static final int WIDEST_ON_ONE_PAGE = 270;
 
   /** Wider sheets are printed on pages that hold this many characters each. */
-  private static final int CHARACTERS_PER_PAGE = 220;
+  private static final int CHARACTERS_PER_PAGE = 240;
 
   /** The line under the title of a sheet runs over columns; it shall not be cut off. */
   private static final int TITLE_CHARACTERS = 110;

@@ -85,7 +85,13 @@ class ExampleTamperingTest {
           .isTrue();
     }
     assertThat(words(theirs, BALANCE)).contains("NOT BALANCED").doesNotContain("balanced");
-    assertThat(words(theirs, SUMMARY)).contains("NOT BALANCED").doesNotContain("balanced");
+    assertThat(words(theirs, SUMMARY)).contains("NOT BALANCED");
+    // Modes of vibration have movements of their own.
+    assertThat(
+            theirs.sheet(SUMMARY).stream()
+                .filter(cell -> cell.column() == 3 && cell.text().equals("balanced"))
+                .map(cell -> theirs.at(SUMMARY, cell.row(), 1).text()))
+        .containsOnly("modes of vibration");
   }
 
   /** The greatest left over by case, in three columns. */
