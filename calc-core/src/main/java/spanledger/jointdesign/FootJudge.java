@@ -1,7 +1,10 @@
 package spanledger.jointdesign;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spanledger.frame.Frame;
 import spanledger.frame.Support;
@@ -45,7 +48,7 @@ final class FootJudge {
       FootPlace place,
       FootCalculation calculation,
       Iterable<? extends MemberForces> states) {
-    AnchorDemand[] most = new AnchorDemand[2];
+    Map<String, AnchorDemand> most = new LinkedHashMap<>();
     worst.over(
         place,
         place.station(frame),
@@ -53,26 +56,43 @@ final class FootJudge {
         state -> FootCalculation.forces(state.reaction(place.node())),
         calculation::run,
         run -> {
-          for (Working anchor : run.faces().get(0).demands()) {
-            AnchorDemand demand =
-                new AnchorDemand(
-                    place.node().name(),
-                    anchor.label(),
-                    run.instance(),
-                    anchor.value("F_t"),
-                    anchor.value("F_v"));
-            if (most[0] == null || demand.tension() > most[0].tension()) {
-              most[0] = demand;
-            }
-            if (most[1] == null || demand.shear() > most[1].shear()) {
-              most[1] = demand;
+          FaceRun face = run.faces().get(0);
+          for (int i = 0; i < face.demands().size(); i++) {
+            for (boolean tension : new boolean[] {true, false}) {
+              most.merge(i + "|" + tension, demand(place, run, i, tension), FootJudge::greater);
             }
           }
         });
-    for (AnchorDemand demand : most) {
-      if (demand != null) {
-        anchors.add(demand);
-      }
-    }
+    // The sort keeps the order of anchors with the same force.
+    most.values().stream()
+        .sorted(
+            Comparator.comparing(AnchorDemand::ofTension)
+                .reversed()
+                .thenComparing(Comparator.comparingDouble(FootJudge::size).reversed()))
+        .forEach(anchors::add);
+  }
+
+  private static AnchorDemand demand(FootPlace place, JointRun run, int anchor, boolean tension) {
+    Working shear = run.faces().get(0).shears().get(anchor);
+    Working demand = run.faces().get(0).demands().get(anchor);
+    return new AnchorDemand(
+        place.node().name(),
+        "anchor " + (anchor + 1),
+        shear.value("y"),
+        shear.value("z"),
+        tension,
+        run.instance(),
+        demand.value("F_t"),
+        demand.value("F_v"),
+        shear.value("F_y"),
+        shear.value("F_z"));
+  }
+
+  private static double size(AnchorDemand demand) {
+    return demand.ofTension() ? demand.tension() : demand.shear();
+  }
+
+  private static AnchorDemand greater(AnchorDemand known, AnchorDemand other) {
+    return size(other) > size(known) ? other : known;
   }
 }

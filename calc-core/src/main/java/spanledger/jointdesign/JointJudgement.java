@@ -14,8 +14,8 @@ import spanledger.resistance.member.CodeFigures;
  * @param open checks of described joints that cannot be made
  * @param kept ends whose stiffness in the analysis stands on the word of the job
  * @param undescribed member ends that are joined to something, of which the job says nothing
- * @param anchors the greatest tension and the greatest shear of an anchor of each foot that has
- *     some
+ * @param anchors the greatest tension and the greatest shear of every anchor, foot by foot; first
+ *     the tensions and then the shears of a foot, the greatest first
  * @param contacts advice on their metals, not a verdict
  * @param tested member ends whose joints are known by tests
  */

@@ -1,9 +1,11 @@
 package spanledger.verdict;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import spanledger.jointdesign.AnchorDemand;
 import spanledger.jointdesign.JointEnd;
 import spanledger.jointdesign.JointFinding;
@@ -25,8 +27,12 @@ final class JointVerdicts {
     for (JointJudgement.OpenCheck open : judgement.open()) {
       verdicts.add(Verdict.notChecked(CheckGroup.JOINTS, "joint", open.subject(), open.what()));
     }
-    for (int i = 0; i < judgement.anchors().size(); i++) {
-      verdicts.add(anchor(judgement.anchors().get(i), i % 2 == 0));
+    Set<String> told = new HashSet<>();
+    for (AnchorDemand demand : judgement.anchors()) {
+      // The first of a foot is its greatest.
+      if (told.add(demand.foot() + "|" + demand.ofTension())) {
+        verdicts.add(anchor(demand, demand.ofTension()));
+      }
     }
     return verdicts;
   }

@@ -15,6 +15,7 @@ import spanledger.envelope.Instance;
 import spanledger.joint.BracketJoint;
 import spanledger.joint.stiffness.AxisStiffness;
 import spanledger.joint.stiffness.JointStiffness;
+import spanledger.jointdesign.AnchorDemand;
 import spanledger.jointdesign.BracketRun;
 import spanledger.jointdesign.DescribedStiffness;
 import spanledger.jointdesign.FaceRun;
@@ -70,6 +71,20 @@ final class JointJson {
       entry.put("what", one.what());
       entry.put("reason", one.why().reason());
       entry.put("source", one.why().source().citation());
+    }
+    ArrayNode anchors = node.putArray("anchors");
+    for (AnchorDemand demand : judgement.anchors()) {
+      ObjectNode one = anchors.addObject();
+      one.put("foot", demand.foot());
+      one.put("anchor", demand.anchor());
+      one.put("extreme", demand.ofTension() ? "tension" : "shear");
+      number(one, "y", demand.first());
+      number(one, "z", demand.second());
+      number(one, "tension", demand.tension());
+      number(one, "shear", demand.shear());
+      number(one, "shearY", demand.shearFirst());
+      number(one, "shearZ", demand.shearSecond());
+      one.set("loading", instance.apply(demand.instance()));
     }
     ArrayNode metals = node.putArray("metals");
     for (ContactAdvice advice : judgement.contacts()) {

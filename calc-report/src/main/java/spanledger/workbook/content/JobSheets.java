@@ -132,6 +132,7 @@ public final class JobSheets {
     WholeStructureSheet whole =
         WholeStructureSheet.write(workbook, job, assessment.whole(), nodes, sections, figures);
     SupportSheet.write(workbook, findings.reactions(), reactions);
+    assessment.joints().ifPresent(found -> AnchorSheet.write(workbook, found));
     GeometrySheet geometry = GeometrySheet.write(workbook, job, figures);
     DeckSheet deck = DeckSheet.write(workbook, job, sections, figures);
     ProcedureCells pieces = PieceSheet.write(workbook, job, sections);

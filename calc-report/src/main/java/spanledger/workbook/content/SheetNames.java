@@ -32,6 +32,7 @@ final class SheetNames {
   static final String JOINT_INPUTS = "Joint inputs";
   static final String JOINT_FORCES = "Joint forces";
   static final String JOINT_CHECKS = "Joint checks";
+  static final String ANCHORS = "Anchors";
   static final String JOINT_CHOICES = "Joint choices";
   static final String DEFLECTION = "Deflection";
   static final String GUARDRAIL = "Guardrail";

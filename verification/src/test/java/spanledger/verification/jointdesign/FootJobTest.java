@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spanledger.jointdesign.AnchorDemand;
 import spanledger.jointdesign.JointFinding;
 import spanledger.resistance.member.Working;
 import spanledger.verdict.Assessment;
@@ -234,6 +235,32 @@ class FootJobTest {
     double stress = 3 * pull / (15.0 * 15.0);
     assertThat(finding(found, "base plate bent by its anchors").governing().value())
         .isCloseTo(stress / (235 / 1.1), within(1e-9));
+  }
+
+  /**
+   * A level force along X at the top pulls the anchor at -X alone; the other lies where the plate
+   * presses. Both share the level force evenly: 300/2 N along the first side.
+   */
+  @Test
+  void everyAnchorIsHandedOnWithWhatActsAtTheSameTime() {
+    Assessment found =
+        assess(
+            POST,
+            load("top", 300, 0, -1000),
+            PLATE + ", \"anchors\": [[\"-75 mm\", \"0 mm\"], [\"75 mm\", \"0 mm\"]]",
+            "");
+
+    List<AnchorDemand> anchors = found.joints().orElseThrow().anchors();
+    assertThat(anchors).hasSize(4);
+    assertThat(anchors.get(0).anchor()).isEqualTo("anchor 1");
+    assertThat(anchors.get(0).first()).isEqualTo(-75);
+    assertThat(anchors.get(0).tension()).isPositive();
+    assertThat(anchors.get(1).tension()).isZero();
+    assertNear(anchors.get(0).shear(), FACTOR * 150);
+    assertNear(anchors.get(2).shearFirst(), FACTOR * 150);
+    assertThat(anchors)
+        .extracting(AnchorDemand::ofTension)
+        .containsExactly(true, true, false, false);
   }
 
   /** Who does not say how thick the plate is does not know whether it bends. */
