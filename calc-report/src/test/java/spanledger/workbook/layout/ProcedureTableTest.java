@@ -59,6 +59,33 @@ class ProcedureTableTest {
     }
   }
 
+  /** N of the second row is σ of the first, 300/100 = 3, so σ there is 3/100. */
+  @Test
+  void aRowMayTakeNumbersFromARowAboveIt() {
+    try (LedgerWorkbook book = LedgerWorkbook.of(SampleWorkbook.IDENTITY)) {
+      ProcedureCells cells =
+          written(
+              book,
+              table(
+                  2,
+                  (r, i) ->
+                      r == 1 && i == 0
+                          ? InputCell.earlierRow(0, "σ", 3)
+                          : InputCell.literal(i == 0 ? 300 : 100, JOB)));
+      assertThat(cells.value(1, "σ")).isEqualTo(3.0 / 100);
+      try (ReadBack back = ReadBack.of(book.toBytes())) {
+        assertThat(back.cell(cells.number(1, "N").at()).getCellFormula()).isEqualTo("$E$6");
+      }
+    }
+  }
+
+  @Test
+  void noRowTakesNumbersFromItselfOrBelow() {
+    assertThatThrownBy(() -> table(2, (r, i) -> InputCell.earlierRow(1, "σ", 3)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("takes a number from row 2, which is not above it");
+  }
+
   @Test
   void inlineInputsHaveNoColumn() {
     try (LedgerWorkbook book = LedgerWorkbook.of(SampleWorkbook.IDENTITY)) {
