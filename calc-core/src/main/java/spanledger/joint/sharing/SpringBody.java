@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -21,6 +22,9 @@ import org.apache.commons.math3.linear.RealVector;
  * way that no acting spring resists, it goes that way alone until one does.
  */
 final class SpringBody {
+
+  /** Freedoms of one body in one face or off it. */
+  private static final int ONE_FACE = 3;
 
   private static final int MOST_STEPS = 500;
 
@@ -60,10 +64,10 @@ final class SpringBody {
    */
   Optional<double[]> balance(double[] load) {
     double scale = Math.sqrt(dot(load, load));
-    double[] movement = new double[freedoms];
     if (scale == 0) {
-      return Optional.of(movement);
+      return Optional.of(new double[freedoms]);
     }
+    double[] movement = start(load);
     double left = scale;
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] unbalanced = unbalanced(load, movement);
@@ -87,6 +91,24 @@ final class SpringBody {
       throw new UnsettledFaceException(left / scale);
     }
     return Optional.of(movement);
+  }
+
+  /**
+   * Where the search begins. Of several bodies few hold while no one-way spring acts, so they begin
+   * where they would stand if all springs acted both ways.
+   */
+  private double[] start(double[] load) {
+    if (freedoms <= ONE_FACE) {
+      return new double[freedoms];
+    }
+    try {
+      return new CholeskyDecomposition(stiffness(spring -> true), 1e-9, NOTHING * stiffest)
+          .getSolver()
+          .solve(new ArrayRealVector(load, false))
+          .toArray();
+    } catch (NonPositiveDefiniteMatrixException somethingFree) {
+      return new double[freedoms];
+    }
   }
 
   /**
@@ -114,7 +136,7 @@ final class SpringBody {
    * that none of them resists.
    */
   private double[] direction(double[] unbalanced, double[] movement, double settled) {
-    RealMatrix stiffness = actingStiffness(movement);
+    RealMatrix stiffness = stiffness(spring -> spring.acts(spring.stretch(movement)));
     RealVector rest = new ArrayRealVector(unbalanced, false);
     try {
       return new CholeskyDecomposition(stiffness, 1e-9, NOTHING * stiffest)
@@ -142,11 +164,14 @@ final class SpringBody {
     return (free.getNorm() > settled ? free : held).toArray();
   }
 
-  private RealMatrix actingStiffness(double[] movement) {
+  private RealMatrix stiffness(Predicate<SpringLine> counts) {
     double[][] stiffness = new double[freedoms][freedoms];
     for (SpringLine spring : springs) {
-      if (spring.acts(spring.stretch(movement))) {
+      if (counts.test(spring)) {
         for (int i = 0; i < freedoms; i++) {
+          if (spring.along(i) == 0) {
+            continue;
+          }
           for (int j = 0; j < freedoms; j++) {
             stiffness[i][j] += spring.stiffness() * (spring.along(i) * spring.along(j));
           }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import spanledger.joint.BracketJoint;
+import spanledger.joint.JointFace;
 import spanledger.jointdesign.FaceRun;
 import spanledger.jointdesign.JointFinding;
 import spanledger.jointdesign.JointJudgement;
@@ -27,6 +28,9 @@ public final class JointPicture {
   private static final double RIM = 30;
   private static final double HEAD = 110;
   private static final double SIZE = 13;
+
+  /** Height of the faces of one of several brackets. */
+  private static final double ROW = 400;
 
   private JointPicture() {}
 
@@ -87,23 +91,22 @@ public final class JointPicture {
           i == 0 ? Ink.BLACK : Ink.QUIET);
     }
     List<FaceRun> runs = finding.run().faces();
-    double box = (WIDTH - 2 * RIM) / runs.size();
     double shear = most(runs, "F_v");
     double tension = most(runs, "F_t");
-    for (int i = 0; i < runs.size(); i++) {
-      new FaceDrawing(
-              paper,
-              lettering,
-              new Spot(RIM + box * i, HEAD),
-              Math.min(box, 480),
-              HEIGHT - HEAD - RIM,
-              shear,
-              tension)
-          .draw(joint.faces().get(i), runs.get(i));
+    double row = joint.isShared() ? ROW : HEIGHT - HEAD - RIM;
+    int at = 0;
+    for (int i = 0; i < joint.brackets().size(); i++) {
+      List<JointFace> faces = joint.brackets().get(i).faces();
+      double box = (WIDTH - 2 * RIM) / faces.size();
+      for (int j = 0; j < faces.size(); j++) {
+        Spot corner = new Spot(RIM + box * j, HEAD + (ROW + RIM) * i);
+        new FaceDrawing(paper, lettering, corner, Math.min(box, 480), row, shear, tension)
+            .draw(faces.get(j), runs.get(at++));
+      }
     }
     return paper.finish(
         WIDTH,
-        HEIGHT,
+        HEAD + joint.brackets().size() * (row + RIM),
         title,
         title
             + ": "

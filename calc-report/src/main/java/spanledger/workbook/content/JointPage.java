@@ -1,6 +1,7 @@
 package spanledger.workbook.content;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -206,7 +207,7 @@ final class JointPage {
   private JointRows.Row shown(JointChoices.Block block, JointCases.Case first) {
     Set<String> wanted = new LinkedHashSet<>();
     for (JointGroups.Shown check : worst()) {
-      way(JointUses.part(check).working(), block, wanted);
+      way(JointUses.part(check).working(), block, wanted, new HashSet<>());
       if (!wanted.isEmpty()) {
         break;
       }
@@ -226,14 +227,19 @@ final class JointPage {
         .orElse(own.get(0));
   }
 
-  private void way(Working working, JointChoices.Block block, Set<String> parts) {
+  /** Each run on the way is looked at once, however many others it feeds. */
+  private void way(
+      Working working, JointChoices.Block block, Set<String> parts, Set<Working> seen) {
+    if (!seen.add(working)) {
+      return;
+    }
     JointRows.Row row = joints.row(working);
     if (block.rows().contains(row)) {
       parts.add(row.part());
     }
     for (Feed feed : row.working().feeds()) {
       if (feed instanceof Feed.Result result) {
-        way(result.from(), block, parts);
+        way(result.from(), block, parts, seen);
       }
     }
   }
