@@ -11,6 +11,7 @@ import spanledger.frame.Frame;
 import spanledger.frame.Member;
 import spanledger.frame.Node;
 import spanledger.joint.BracketJoint;
+import spanledger.joint.stiffness.JointStiffness;
 import spanledger.jointdesign.JointJudgement.Kept;
 import spanledger.jointdesign.JointJudgement.OpenCheck;
 import spanledger.memberdesign.MemberForces;
@@ -46,6 +47,7 @@ public final class JointJudge {
     List<MemberForces> use = listed(inUse);
     List<Kept> kept = new ArrayList<>();
     Map<String, SharedBrackets> shared = new HashMap<>();
+    Map<String, JointStiffness> stiffness = new HashMap<>();
     List<JointEnd> undescribed = new ArrayList<>();
     for (Member member : frame.members()) {
       for (boolean start : new boolean[] {true, false}) {
@@ -67,7 +69,7 @@ public final class JointJudge {
             bounds.add(own);
           }
           worst.addWorst(bounds);
-          review(end, worst, kept);
+          review(end, stiffness, worst, kept);
         } else if (isOpen(frame, end)) {
           undescribed.add(end);
         }
@@ -107,10 +109,13 @@ public final class JointJudge {
   }
 
   /** Parts that cannot be worked out are told by the checks themselves. */
-  private void review(JointEnd end, WorstChecks worst, List<Kept> kept) {
+  private void review(
+      JointEnd end, Map<String, JointStiffness> known, WorstChecks worst, List<Kept> kept) {
     JointPlacing placing = design.placing(end.member(), end.start()).orElseThrow();
+    BracketJoint joint = placing.joint();
     try {
-      for (String what : StiffnessReview.of(end, placing.joint())) {
+      JointStiffness parts = known.computeIfAbsent(joint.name(), n -> DescribedStiffness.of(joint));
+      for (String what : StiffnessReview.of(end, parts)) {
         placing
             .kept()
             .ifPresentOrElse(

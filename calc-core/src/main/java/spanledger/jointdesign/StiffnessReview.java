@@ -7,7 +7,6 @@ import java.util.Optional;
 import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
-import spanledger.joint.BracketJoint;
 import spanledger.joint.stiffness.AxisStiffness;
 import spanledger.joint.stiffness.JointStiffness;
 import spanledger.provenance.Source;
@@ -39,9 +38,12 @@ final class StiffnessReview {
 
   private StiffnessReview() {}
 
-  /** What does not fit, in words; empty if all does. */
-  static List<String> of(JointEnd end, BracketJoint joint) {
-    JointStiffness parts = DescribedStiffness.of(joint);
+  /**
+   * What does not fit, in words; empty if all does.
+   *
+   * @param parts what the parts of its joint give, {@link DescribedStiffness}
+   */
+  static List<String> of(JointEnd end, JointStiffness parts) {
     Member member = end.member();
     MemberEnd taken = end.start() ? member.start() : member.end();
     double modulus = member.alloy().youngsModulus() / member.length();
