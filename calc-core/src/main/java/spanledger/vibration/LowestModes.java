@@ -20,6 +20,10 @@ import spanledger.stability.FrameStiffness;
 final class LowestModes {
 
   private static final double CLOSE = 1e-11;
+
+  /** Of the energy of a vector: what is less after the others are taken from it is rounding. */
+  private static final double ROUNDING = 1e-26;
+
   private static final int MOST_ROUNDS = 200;
   private static final int MOST_ENLARGEMENTS = 6;
 
@@ -114,6 +118,7 @@ final class LowestModes {
         System.arraycopy(images[i], 0, vectors[i], 0, size);
         factor.solve(vectors[i]);
       }
+      separate(vectors, images);
       double[][] stiff = new double[width][width];
       double[][] heavy = new double[width][width];
       double[] image = new double[size];
@@ -146,15 +151,62 @@ final class LowestModes {
 
   private double[][] starts(int width) {
     Random random = new Random(1);
-    double[][] vectors = new double[width][size];
-    for (double[] vector : vectors) {
-      for (int i = 0; i < size; i++) {
-        double like = stiffness.like(i);
-        boolean moves = !stiffness.isFixed(i) && like > 0;
-        vector[i] = moves ? (random.nextDouble() - 0.5) / Math.sqrt(like) : 0;
-      }
+    double[][] vectors = new double[width][];
+    for (int i = 0; i < width; i++) {
+      vectors[i] = start(random);
     }
     return vectors;
+  }
+
+  private double[] start(Random random) {
+    double[] vector = new double[size];
+    for (int i = 0; i < size; i++) {
+      double like = stiffness.like(i);
+      boolean moves = !stiffness.isFixed(i) && like > 0;
+      vector[i] = moves ? (random.nextDouble() - 0.5) / Math.sqrt(like) : 0;
+    }
+    return vector;
+  }
+
+  /**
+   * Takes from each vector what the ones before it have (Gram and Schmidt, by stiffness), twice for
+   * the sake of rounding. A mass far greater than the others draws all vectors into its own
+   * movement; of a vector from which nothing is left another start is made.
+   *
+   * @param vectors changed to energy 1
+   * @param images stiffness times vectors, changed likewise
+   */
+  private void separate(double[][] vectors, double[][] images) {
+    Random random = new Random(2);
+    for (int i = 0; i < vectors.length; i++) {
+      double whole = dot(images[i], vectors[i]);
+      double left = without(vectors, images, i);
+      for (int again = 0; !(left > ROUNDING * whole) && again < MOST_ENLARGEMENTS; again++) {
+        vectors[i] = start(random);
+        unloaded.multiply(vectors[i], images[i]);
+        whole = dot(images[i], vectors[i]);
+        left = without(vectors, images, i);
+      }
+      double scale = 1 / Math.sqrt(left);
+      for (int k = 0; k < size; k++) {
+        vectors[i][k] *= scale;
+        images[i][k] *= scale;
+      }
+    }
+  }
+
+  /** Twice the energy that is left of a vector. */
+  private double without(double[][] vectors, double[][] images, int i) {
+    for (int pass = 0; pass < 2; pass++) {
+      for (int j = 0; j < i; j++) {
+        double common = dot(images[j], vectors[i]);
+        for (int k = 0; k < size; k++) {
+          vectors[i][k] -= common * vectors[j][k];
+          images[i][k] -= common * images[j][k];
+        }
+      }
+    }
+    return dot(images[i], vectors[i]);
   }
 
   /**

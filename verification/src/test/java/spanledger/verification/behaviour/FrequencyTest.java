@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spanledger.verdict.Assessment;
 import spanledger.verdict.Verdict;
 import spanledger.verification.check.AssessedJob;
@@ -43,9 +44,9 @@ class FrequencyTest {
    * Tolerance: that formula is a Rayleigh quotient, with m = M/75 right within 1e-5; shear adds
    * 1e-5.
    */
-  @Test
-  void columnsUnderHeavyTopsSwayAsTheHandbookSays() {
-    double load = 4_000;
+  @ParameterizedTest
+  @ValueSource(doubles = {4_000, 4e6, 4e9})
+  void columnsUnderHeavyTopsSwayAsTheHandbookSays(double load) {
     Assessment found = columns(load);
     double own = StateJob.WEIGHT * HEIGHT / GRAVITY;
     double stiffness = 3 * StateJob.RIGIDITY / Math.pow(HEIGHT, 3);
