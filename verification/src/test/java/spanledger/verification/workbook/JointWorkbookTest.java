@@ -32,7 +32,8 @@ class JointWorkbookTest {
     Path upper =
         Files.writeString(
             folder.resolve("hoist.json"),
-            both.replace(
+            betweenBrackets(both)
+                .replace(
                     "\"formatVersion\": 1,",
                     "\"formatVersion\": 1, \"analysis\": {\"bounds\": \"upper\"},")
                 .replace(
@@ -78,5 +79,18 @@ class JointWorkbookTest {
     List<BookCell> found = cells.stream().filter(wanted).toList();
     assertThat(found).hasSize(1);
     return found.get(0);
+  }
+
+  /** The beam between two brackets at each end, one below and one above, in place of one. */
+  private static String betweenBrackets(String job) {
+    String pair =
+        """
+        "pair": {"kind": "brackets", "source": "invented drawing 14", "brackets": [
+          {"name": "below", "bracket": "beam-on-bracket"},
+          {"name": "above", "bracket": "beam-on-bracket", "mirror": "w"}]},
+        """;
+    return job.replace("\"fromJoint\": \"beam-on-bracket\"", "\"fromJoint\": \"pair\"")
+        .replace("\"joint\": \"beam-on-bracket\"", "\"joint\": \"pair\"")
+        .replace("\"bolted-foot\": {", pair + "\"bolted-foot\": {");
   }
 }
