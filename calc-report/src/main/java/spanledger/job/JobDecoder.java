@@ -19,6 +19,7 @@ import spanledger.jointdesign.JointDesign;
 import spanledger.jointdesign.MetalContacts;
 import spanledger.jointdesign.TestedEnd;
 import spanledger.memberdesign.MemberDesign;
+import spanledger.overturning.Standing;
 import spanledger.tables.ContactTables;
 
 /** Decodes a whole job file and checks how its parts fit together. */
@@ -83,16 +84,17 @@ final class JobDecoder {
     Optional<Located> memberChecks = fields.find("memberChecks");
     Optional<MemberDesign> design =
         memberChecks.flatMap(new MemberChecksDecoder(reading, structure, tables.codes())::decode);
-    Optional<Located> jointChecks = fields.find("jointChecks");
-    Optional<JointDesign> joints =
-        jointChecks.flatMap(
-            new JointChecksDecoder(reading, structure, tables.jointCodes(), structure.described())
-                ::decode);
     Optional<Located> stands = fields.find("standing");
     Optional<StandingBlock> standing =
         stands
             .flatMap(s -> reading.fields("standing", s))
             .flatMap(new StandingDecoder(reading, structure, combinations)::decode);
+    Standing.Ground ground =
+        standing.map(block -> block.standing().ground()).orElse(Standing.Ground.LEVEL);
+    Optional<Located> jointChecks = fields.find("jointChecks");
+    Optional<JointDesign> joints =
+        jointChecks.flatMap(
+            new JointChecksDecoder(reading, structure, tables.jointCodes(), ground)::decode);
     AnalysisOptions analysis =
         fields
             .find("analysis")

@@ -46,12 +46,16 @@ final class JointChecksDecoder {
   private final MemberPickDecoder picks;
   private final Names<Support> supports;
   private final Names<JointType> joints;
+  private final Standing.Ground site;
 
+  /**
+   * @param site how the ground lies where a foot does not say
+   */
   JointChecksDecoder(
       Reading reading,
       Structure structure,
       Map<String, JointCodeChoice> codes,
-      Names<JointType> joints) {
+      Standing.Ground site) {
     this.reading = reading;
     this.values = new Values(reading);
     this.published = new PublishedNames(reading);
@@ -59,7 +63,8 @@ final class JointChecksDecoder {
     this.codes = codes;
     this.picks = new MemberPickDecoder(reading, structure.members());
     this.supports = structure.supports();
-    this.joints = joints;
+    this.joints = structure.described();
+    this.site = site;
   }
 
   /** What the job says; empty if it has faults. */
@@ -168,7 +173,7 @@ final class JointChecksDecoder {
     if (turned.isPresent() != turn.isPresent() || sloping.isPresent() != ground.isPresent()) {
       return Optional.empty();
     }
-    Standing.Ground lies = ground.orElse(Standing.Ground.LEVEL);
+    Standing.Ground lies = ground.orElse(site);
     Vector downhill = lies.downhill();
     return Optional.of(
         new FootLie(turn.orElse(0.0), lies.slope(), Math.atan2(downhill.y(), downhill.x())));

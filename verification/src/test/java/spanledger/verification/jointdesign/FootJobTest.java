@@ -120,6 +120,21 @@ class FootJobTest {
     assertNear(face.value("V_z"), factor * down * Math.cos(Math.toRadians(30)));
   }
 
+  /** Where the whole site slopes, a foot that says nothing lies on that slope. */
+  @Test
+  void aFootLiesAsTheSiteDoes() {
+    String site =
+        ", \"standing\": {\"anchored\": true,"
+            + " \"ground\": {\"slope\": \"10 deg\", \"falls\": \"+Y\"}}";
+    String text = text(POST, load("top", 0, 0, -1000), PLATE, "");
+    int end = text.lastIndexOf('}');
+
+    Assessment found = AssessedJob.of(folder, text.substring(0, end) + site + text.substring(end));
+
+    assertThat(finding(found, "sliding of the foot").governing().value())
+        .isCloseTo(Math.tan(Math.toRadians(10)) / 0.5, within(CLOSE));
+  }
+
   /**
    * A clamp holds a post that leans 3:4, with 400 N along X and 500 N down at its top: along its
    * axis (0.6, 0, 0.8) come 400 · 0.6 - 500 · 0.8 = -160 N, and 0.8 of its weight.
