@@ -220,7 +220,8 @@ final class JointCalculation {
                 new PriedLeg(face, line, source(face), body(face).geometry(), tensions, contacts));
   }
 
-  private static Working onFace(JointFace face, Source source, Working carried, String where) {
+  /** The forces on a face of what carries those of the member end. */
+  static Working onFace(JointFace face, Source source, Working carried, String where) {
     Working.Feeding run = Working.of(FACE, where);
     place(run, face, where, source);
     JointAxis[] axes = axes(face);

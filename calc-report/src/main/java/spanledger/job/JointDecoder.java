@@ -30,16 +30,23 @@ final class JointDecoder {
   private final SpringDecoder springs;
   private final Names<JointType> described;
   private final StiffnessBounds.Bound bound;
+  private final SpringOrigins origins;
 
   /**
    * @param described joints described by their parts
    * @param bound the bound taken of their stiffness
+   * @param origins keeps what springs were worked out from
    */
   JointDecoder(
-      Reading reading, SpringDecoder springs, Names<JointType> described, StiffnessBound bound) {
+      Reading reading,
+      SpringDecoder springs,
+      Names<JointType> described,
+      StiffnessBound bound,
+      SpringOrigins origins) {
     this.reading = reading;
     this.springs = springs;
     this.described = described;
+    this.origins = origins;
     this.bound =
         bound == StiffnessBound.LOWER ? StiffnessBounds.Bound.LOWER : StiffnessBounds.Bound.UPPER;
     this.values = new Values(reading);
@@ -72,7 +79,13 @@ final class JointDecoder {
       return Optional.empty();
     }
     try {
-      return Optional.of(DescribedStiffness.of(joint).memberEnd(bound, offset.get()));
+      MemberEnd end = DescribedStiffness.of(joint).memberEnd(bound, offset.get());
+      for (Restraint hold : end.holds()) {
+        if (hold instanceof Restraint.Spring) {
+          origins.add(hold, new SpringOrigins.OfParts(joint, bound));
+        }
+      }
+      return Optional.of(end);
     } catch (IllegalArgumentException cannotBe) {
       reading.error(
           named.orElseThrow(),

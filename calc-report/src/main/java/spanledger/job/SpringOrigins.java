@@ -9,6 +9,7 @@ import spanledger.frame.Member;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
 import spanledger.frame.StiffnessBounds;
+import spanledger.joint.BracketJoint;
 import spanledger.jointdesign.JointEnd;
 import spanledger.jointdesign.JointTests;
 import spanledger.jointdesign.TestedEnd;
@@ -36,6 +37,14 @@ public final class SpringOrigins {
    * @param bound which of their bounds was taken
    */
   public record OfTests(JointTests tests, StiffnessBounds.Bound bound) implements Origin {}
+
+  /**
+   * The parts of a described joint.
+   *
+   * @param joint the joint
+   * @param bound which of their bounds was taken
+   */
+  public record OfParts(BracketJoint joint, StiffnessBounds.Bound bound) implements Origin {}
 
   private final IdentityHashMap<Restraint, Origin> origins = new IdentityHashMap<>();
 

@@ -58,7 +58,7 @@ record Structure(
             .find("jointDetails")
             .map(new JointDetailDecoder(reading, sections, materials, tables)::decode)
             .orElse(new Names<>(reading, "joint"));
-    JointDecoder joints = new JointDecoder(reading, springs, described, bound);
+    JointDecoder joints = new JointDecoder(reading, springs, described, bound, origins);
     Names<Panel> panels =
         fields
             .find("panels")

@@ -92,7 +92,7 @@ public record JointStiffness(
     try {
       double forwards = movement.applyAsDouble(brackets.moved(unit));
       double backwards = -movement.applyAsDouble(brackets.moved(unit.times(-1)));
-      return Optional.of(new AxisStiffness(1 / forwards, 1 / backwards, modification));
+      return Optional.of(AxisStiffness.of(forwards, backwards, modification));
     } catch (UnresistedFaceException unresisted) {
       return Optional.empty();
     }
@@ -106,7 +106,7 @@ public record JointStiffness(
     try {
       double forwards = movement.applyAsDouble(JointSharing.of(joint, unit).movement());
       double backwards = -movement.applyAsDouble(JointSharing.of(joint, unit.times(-1)).movement());
-      return Optional.of(new AxisStiffness(1 / forwards, 1 / backwards, modification));
+      return Optional.of(AxisStiffness.of(forwards, backwards, modification));
     } catch (UnresistedFaceException unresisted) {
       return Optional.empty();
     }

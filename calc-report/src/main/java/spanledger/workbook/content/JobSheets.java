@@ -52,6 +52,7 @@ public final class JobSheets {
     SpringCells springs = new SpringCells();
     List<ProcedureCells> ofSprings = new ArrayList<>();
     JointTestSheet.write(workbook, job, springs, ofSprings);
+    JointSpringSheet.write(workbook, job, springs, ofSprings);
     SegmentSheets segments = SegmentSheets.write(workbook, job, nodes, sections, springs);
     LoadSheet loads = LoadSheet.write(workbook, kept, nodes, segments, sections, figures);
     LoadSumSheet sums = LoadSumSheet.write(workbook, kept, loads);
