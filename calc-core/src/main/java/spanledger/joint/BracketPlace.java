@@ -13,10 +13,6 @@ import spanledger.frame.Vector;
  */
 public record BracketPlace(Optional<JointAxis> mirror, int quarterTurns, Vector at) {
 
-  /** As described. */
-  public static final BracketPlace AS_DESCRIBED =
-      new BracketPlace(Optional.empty(), 0, Vector.ZERO);
-
   /**
    * @throws IllegalArgumentException if it is turned by other than 0 to 3 quarters
    */

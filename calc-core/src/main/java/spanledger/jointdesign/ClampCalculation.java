@@ -75,6 +75,6 @@ final class ClampCalculation implements FootCalculation.Face {
                 Source.derived("The post pulls across the bolts, not along them")),
             demand.feed("F_a")));
     Working onGround = FootCalculation.about(Vector.ZERO, onFoot, where, clamp.source());
-    return FootOnGround.unshared("clamp", onGround, checks, List.of());
+    return FaceRun.unshared("clamp", onGround, checks, List.of());
   }
 }

@@ -70,7 +70,7 @@ final class DeclaredCalculation implements FootCalculation.Face {
           foot.friction(), onGround, where, "\"shear\" or \"friction\" to the foot", checks, open);
     }
     moments(onGround).ifPresent(open::add);
-    return FootOnGround.unshared("declared foot", onGround, checks, open);
+    return FaceRun.unshared("declared foot", onGround, checks, open);
   }
 
   private Optional<String> moments(Working onGround) {

@@ -42,6 +42,32 @@ public record FaceRun(
     open = List.copyOf(open);
   }
 
+  /**
+   * A face in which nothing is shared among parts.
+   *
+   * @param forces a run of {@link ForcesOnFace}
+   */
+  static FaceRun unshared(String name, Working forces, List<JointCheck> checks, List<String> open) {
+    return new FaceRun(
+        name,
+        forces,
+        new SharedForces(
+            FaceSharing.forces(forces),
+            List.of(),
+            List.of(),
+            List.of(),
+            FaceSharing.still(),
+            FaceSharing.none(),
+            0),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        checks,
+        open);
+  }
+
   /** What leads from the forces on the face to what each bolt and key carries, in order. */
   public List<Working> sharing() {
     List<Working> all = new ArrayList<>(List.of(forces));

@@ -3,13 +3,12 @@ package spanledger.jointdesign;
 import java.util.List;
 import java.util.Optional;
 import spanledger.joint.FaceFriction;
-import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointUse;
 import spanledger.resistance.member.Working;
 
-/** What feet of several kinds have in common where they meet the ground. */
+/** Sliding of feet of several kinds where they meet the ground. */
 final class FootOnGround {
 
   private static final CompiledProcedure SLIDING = FootSliding.PROCEDURE.compile();
@@ -37,28 +36,5 @@ final class FootOnGround {
         new JointCheck(
             sliding,
             List.of(new JointUse("η_s", "sliding of the foot", FootSliding.CLAUSE, "H", "F_μ"))));
-  }
-
-  /** A face in which nothing is shared among parts. */
-  static FaceRun unshared(
-      String name, Working onGround, List<JointCheck> checks, List<String> open) {
-    return new FaceRun(
-        name,
-        onGround,
-        new SharedForces(
-            FaceSharing.forces(onGround),
-            List.of(),
-            List.of(),
-            List.of(),
-            FaceSharing.still(),
-            FaceSharing.none(),
-            0),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        checks,
-        open);
   }
 }

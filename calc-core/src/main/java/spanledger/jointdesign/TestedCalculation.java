@@ -3,7 +3,6 @@ package spanledger.jointdesign;
 import java.util.List;
 import java.util.Optional;
 import spanledger.envelope.Instance;
-import spanledger.joint.sharing.SharedForces;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointUse;
@@ -63,25 +62,7 @@ final class TestedCalculation {
                 new JointUse(
                     "η", "moment that the tests resist", TestedMoment.CLAUSE, "M_Ed", "M_Rd")));
     Working onFace = onFace(onJoint, where);
-    FaceRun face =
-        new FaceRun(
-            tested.turn().words(),
-            onFace,
-            new SharedForces(
-                FaceSharing.forces(onFace),
-                List.of(),
-                List.of(),
-                List.of(),
-                FaceSharing.still(),
-                FaceSharing.none(),
-                0),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(check),
-            List.of());
+    FaceRun face = FaceRun.unshared(tested.turn().words(), onFace, List.of(check), List.of());
     return new JointRun(tested.end(), tests.joint(), instance, onJoint, List.of(face));
   }
 

@@ -34,9 +34,6 @@ public record JointStiffness(
   public static final Source MODIFICATION =
       Source.fromMemory("EN 1993-1-8:2005", "5.1.2(4), Table 5.2");
 
-  /** Of bolted end plates between beams and columns. */
-  public static final double BEAM_TO_COLUMN = 2;
-
   /** Of bolted end plates elsewhere, and of base plates. */
   public static final double OTHER = 3;
 

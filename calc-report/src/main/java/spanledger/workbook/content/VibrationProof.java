@@ -33,10 +33,13 @@ import spanledger.workbook.layout.ProcedureTable;
  */
 final class VibrationProof {
 
-  /** Left over, of the greatest force that the mode asks of a piece. */
+  /** Left over, of the greatest force of inertia on a node: what the search of modes leaves. */
   private static final double SHARE = 1e-5;
 
-  /** A factor that a frequency could be wrong by without its shape being seen to be wrong. */
+  /**
+   * Part of the eigenvalue by which Rayleigh's quotient may differ: its error is of second order in
+   * that of the shape, and a frequency errs by half of it.
+   */
   private static final double QUOTIENT = 1e-6;
 
   private static final String LAMBDA = "λ";
