@@ -22,4 +22,9 @@ public record Bracket(String name, List<JointFace> faces, Source source) {
       throw new IllegalArgumentException("Bracket " + name + " needs a face.");
     }
   }
+
+  /** Whether it bends away from one face to another, as an angle does. */
+  public boolean isAngle() {
+    return faces.stream().map(face -> face.normal().axis()).distinct().count() > 1;
+  }
 }

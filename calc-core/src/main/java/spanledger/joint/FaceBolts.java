@@ -25,12 +25,15 @@ public record FaceBolts(
     boolean threadInShear,
     Optional<Tightening> tightening) {
 
+  /** In how many planes a bolt can be sheared where the plies do not say it. */
+  public static final int MOST_PLANES = 2;
+
   /**
    * @throws IllegalArgumentException if there is no bolt, or not one or two shear planes
    */
   public FaceBolts {
     places = List.copyOf(places);
-    if (places.isEmpty() || shearPlanes < 1 || shearPlanes > 2) {
+    if (places.isEmpty() || shearPlanes < 1 || shearPlanes > MOST_PLANES) {
       throw new IllegalArgumentException("A face needs a bolt, with one or two shear planes.");
     }
   }

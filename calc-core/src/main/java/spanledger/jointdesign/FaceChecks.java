@@ -82,6 +82,15 @@ final class FaceChecks {
     return this;
   }
 
+  /** Says that the leg of an angle bends away nobody knows where. */
+  FaceChecks legUnknown() {
+    open.add(
+        where
+            + ": neither the bending of this leg nor prying at its bolts is checked, as the job does"
+            + " not say where the leg bends away from the other one; add \"leg\" to the face");
+    return this;
+  }
+
   /** Checks what must hold under loads of use. */
   FaceChecks inUse(List<Working> demands) {
     if (FaceSlip.isHeldInUse(face)) {

@@ -199,6 +199,9 @@ final class JointCalculation {
           pried(face, tensions, contacts),
           body(face).geometry().contacts(),
           contacts);
+      if (face.leg().isEmpty() && joint.bracketOf(face).isAngle()) {
+        checks.legUnknown();
+      }
     }
     return new FaceRun(
         face.name(),

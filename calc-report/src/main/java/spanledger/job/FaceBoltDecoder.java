@@ -40,7 +40,7 @@ final class FaceBoltDecoder {
     Optional<BoltGrade> grade = fields.require("grade").flatMap(g -> parts.grade(g, size));
     Optional<BoltHead> head = fields.require("head").flatMap(this::head);
     List<FacePlace> places = parts.places(fields.requireList("places"));
-    Optional<Integer> planes = fields.find("shearPlanes").map(this::count).orElse(Optional.of(1));
+    Optional<Integer> planes = fields.find("shearPlanes").map(this::planes).orElse(Optional.of(1));
     Optional<Boolean> thread =
         fields.find("threadInShear").map(this::truth).orElse(Optional.of(true));
     Optional<Located> tightened = fields.find("tightening");
@@ -164,6 +164,19 @@ final class FaceBoltDecoder {
     }
     reading.gap(value.pointer());
     return Optional.empty();
+  }
+
+  private Optional<Integer> planes(Located value) {
+    Optional<Integer> count = count(value);
+    if (count.filter(planes -> planes > FaceBolts.MOST_PLANES).isPresent()) {
+      reading.error(
+          value,
+          value.words() + " shear planes",
+          "1 or 2",
+          "describe the plies with \"belongsTo\" and leave \"shearPlanes\" out: they make the planes");
+      return Optional.empty();
+    }
+    return count;
   }
 
   private Optional<Boolean> truth(Located value) {

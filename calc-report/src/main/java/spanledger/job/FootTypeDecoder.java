@@ -77,6 +77,11 @@ final class FootTypeDecoder {
         return Optional.empty();
       }
     }
+    if (lengthX.isPresent()
+        && lengthY.isPresent()
+        && !fits(lengthX.get(), lengthY.get(), anchorsGiven, anchors, plateGiven, plate)) {
+      return Optional.empty();
+    }
     Optional<Source> source = source(fields);
     if (lengthX.isEmpty()
         || lengthY.isEmpty()
@@ -101,6 +106,34 @@ final class FootTypeDecoder {
             plate,
             spindle,
             source.get()));
+  }
+
+  /** Whether anchors go through the plate, and what stands on it is no wider; reports it. */
+  private boolean fits(
+      double lengthX,
+      double lengthY,
+      Optional<Located> anchorsGiven,
+      List<FacePlace> anchors,
+      Optional<Located> plateGiven,
+      Optional<PlateBending> plate) {
+    boolean fits = true;
+    if (anchors.stream().anyMatch(at -> isOff(at.a(), lengthX) || isOff(at.b(), lengthY))) {
+      reading.error(
+          anchorsGiven.orElseThrow(),
+          "an anchor that does not go through the plate",
+          "places from the middle of the plate, within half of its sides",
+          "correct the places of the anchors, or the sizes of the plate");
+      fits = false;
+    }
+    if (plate.filter(own -> own.stemX() > lengthX || own.stemY() > lengthY).isPresent()) {
+      reading.error(
+          plateGiven.orElseThrow(),
+          "a \"stem\" that is wider than the plate on which it stands",
+          "lengths along the sides of the plate, no longer than these",
+          "correct \"stem\", or the sizes of the plate");
+      fits = false;
+    }
+    return fits;
   }
 
   private static boolean isOff(double offset, double length) {

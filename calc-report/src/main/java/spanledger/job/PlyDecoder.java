@@ -207,7 +207,8 @@ final class PlyDecoder {
                     : Optional.empty());
     if (declared.isPresent()
         && declared.get() instanceof LocatedNumber number
-        && number.value() != planes) {
+        && number.value() != planes
+        && number.value() <= FaceBolts.MOST_PLANES) {
       reading.error(
           declared.get(),
           number.words() + " shear planes, but plies of both parts meet in " + planes,

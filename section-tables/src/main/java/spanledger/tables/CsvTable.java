@@ -27,8 +27,8 @@ final class CsvTable {
   /**
    * Reads a file.
    *
-   * @throws TableFormatException if a row has other cells than the heading; the message names the
-   *     line
+   * @throws TableFormatException if a row has other cells than the heading, or a unit in it is
+   *     unknown; the message names the line
    */
   static ObjectNode read(String name, String text) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
@@ -51,12 +51,31 @@ final class CsvTable {
         put(root, member.group(1), member.group(2).strip());
       } else if (heading.isEmpty() && !empty) {
         heading = cells(line);
+        knowUnits(name, i + 1, heading);
       } else if (!empty) {
         rows.add(row(name, i + 1, heading, cells(line)));
       }
     }
     root.set("rows", rows);
     return root;
+  }
+
+  /** Reports an unknown unit once, where it stands, and not with every number below it. */
+  private static void knowUnits(String name, int line, List<String> heading) {
+    List<String> faults = new ArrayList<>();
+    for (String head : heading) {
+      Matcher unit = UNIT.matcher(head);
+      if (unit.matches()) {
+        try {
+          UnitExpression.parse(unit.group(2));
+        } catch (QuantityFormatException e) {
+          faults.add(name + ", line " + line + ", column " + head + ": " + e.getMessage());
+        }
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new TableFormatException(String.join("\n", faults));
+    }
   }
 
   /** A member; a point in its key leads into an object. */

@@ -169,6 +169,23 @@ class BracketsJobTest {
     assertThat(two).isGreaterThan(2 * one);
   }
 
+  /**
+   * Legs of an angle bend where they meet, and bolts on them are pried. Nobody who reads the result
+   * may take that as checked where the job does not say where each leg begins.
+   */
+  @Test
+  void anAngleWhoseLegsAreNotDescribedIsNotChecked() {
+    Assessment found = AssessedJob.of(folder, fromParts(BELOW));
+
+    assertThat(found.verdicts())
+        .filteredOn(verdict -> verdict.status() == Status.NOT_CHECKED)
+        .extracting(verdict -> verdict.remark())
+        .filteredOn(remark -> remark.contains("bending of this leg"))
+        .hasSize(2)
+        .anySatisfy(remark -> assertThat(remark).contains("below, wall", "add \"leg\""))
+        .anySatisfy(remark -> assertThat(remark).contains("below, bar", "add \"leg\""));
+  }
+
   /** A member end takes the stiffness by which the check shares: nothing is said of it. */
   @Test
   void theStiffnessOfAnalysisAndCheckIsOne() {
@@ -176,7 +193,9 @@ class BracketsJobTest {
 
     assertThat(taken.verdicts())
         .filteredOn(verdict -> verdict.group() == CheckGroup.JOINTS)
-        .noneMatch(verdict -> verdict.status() == Status.NOT_CHECKED);
+        .filteredOn(verdict -> verdict.status() == Status.NOT_CHECKED)
+        .extracting(verdict -> verdict.remark())
+        .noneMatch(remark -> remark.contains("stiff"));
   }
 
   private double aboutY(String brackets) {
