@@ -25,9 +25,6 @@ final class BracketSprings {
   private static final CompiledProcedure ADDED = FaceSpringsAdded.PROCEDURE.compile();
   private static final Source ACROSS = Source.derived("A key slides along its slot");
 
-  /** Halves of a bearing length, each of which presses at its middle of inertia. */
-  private static final double HALVES = Math.sqrt(12);
-
   private final List<List<PlacedFace>> brackets = new ArrayList<>();
   private final List<List<Working>> sums = new ArrayList<>();
   private final Map<SharingBound, BracketSharing> sharings = new EnumMap<>(SharingBound.class);
@@ -79,7 +76,7 @@ final class BracketSprings {
       Feed none = new Feed.Given(0, where + ", key along its slot", ACROSS);
       for (int side = -1; side <= 1; side += 2) {
         String name = where + ", " + key.name() + (side < 0 ? ", first half" : ", second half");
-        double arm = side * key.length() / HALVES;
+        double arm = side * key.bearingArm();
         sum =
             before(sum, name)
                 .with("k_y", slotAlongFirst ? none : half)

@@ -1,9 +1,6 @@
 package spanledger.jointdesign;
 
-import static spanledger.procedure.Formulas.constant;
-import static spanledger.procedure.Formulas.max;
 import static spanledger.procedure.Formulas.number;
-import static spanledger.procedure.Formulas.sqrt;
 
 import spanledger.procedure.Domain;
 import spanledger.procedure.Procedure;
@@ -21,8 +18,6 @@ public final class DeclaredDemand {
 
   /** Where the capacities come from. */
   static final String CLAUSE = "capacities as declared";
-
-  private static final Source STATICS = Source.derived("Equilibrium (docs/theory/joints.md)");
 
   private static final Source ADDED = Source.derived("Parts used, added on the safe side");
 
@@ -42,22 +37,9 @@ public final class DeclaredDemand {
     Reference counts = p.input("i_v", "1 if its shear capacity counts", Dimension.NONE);
     Reference shears =
         p.input("V_r", "shear it bears, 1 N if none", Dimension.FORCE, Domain.POSITIVE);
-    Reference pressed =
-        p.step(
-            "C",
-            "pressing",
-            Dimension.FORCE,
-            max(axial.negated(), constant(0, Dimension.FORCE)),
-            STATICS);
-    Reference pulled =
-        p.step("T", "pull", Dimension.FORCE, max(axial, constant(0, Dimension.FORCE)), STATICS);
-    Reference shear =
-        p.step(
-            "H",
-            "shear on the ground",
-            Dimension.FORCE,
-            sqrt(first.pow(2).plus(second.pow(2))),
-            STATICS);
+    Reference pressed = GroundSteps.pressing(p, axial);
+    Reference pulled = GroundSteps.pull(p, axial);
+    Reference shear = GroundSteps.shear(p, first, second);
     Reference sum =
         p.step(
             "sum",

@@ -221,7 +221,7 @@ final class FaceSharing {
                 .given("α", key.slotAngle(), where + ", direction of the slot", source)
                 .given(
                     "a",
-                    side * key.length() / Math.sqrt(12),
+                    side * key.bearingArm(),
                     String.format(Locale.ROOT, "%s, bearing point %+d", name, side),
                     Source.derived("Length of the key over the root of 12, either way"))
                 .given("g", key.clearance(), where + ", clearance of keys", source)

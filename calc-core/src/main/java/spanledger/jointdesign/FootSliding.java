@@ -2,7 +2,6 @@ package spanledger.jointdesign;
 
 import static spanledger.procedure.Formulas.constant;
 import static spanledger.procedure.Formulas.max;
-import static spanledger.procedure.Formulas.sqrt;
 
 import spanledger.procedure.Domain;
 import spanledger.procedure.Procedure;
@@ -34,13 +33,7 @@ public final class FootSliding {
     Reference first = p.input("V_y", "shear along the first axis", Dimension.FORCE);
     Reference second = p.input("V_z", "shear along the second axis", Dimension.FORCE);
     Reference friction = p.input("μ", "friction", Dimension.NONE, Domain.POSITIVE);
-    Reference shear =
-        p.step(
-            "H",
-            "shear on the ground",
-            Dimension.FORCE,
-            sqrt(first.pow(2).plus(second.pow(2))),
-            MECHANICS);
+    Reference shear = GroundSteps.shear(p, first, second);
     Reference pressing =
         p.step(
             "N_c",

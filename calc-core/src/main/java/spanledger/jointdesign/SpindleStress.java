@@ -1,6 +1,5 @@
 package spanledger.jointdesign;
 
-import static spanledger.procedure.Formulas.constant;
 import static spanledger.procedure.Formulas.max;
 import static spanledger.procedure.Formulas.number;
 import static spanledger.procedure.Formulas.pi;
@@ -61,22 +60,15 @@ public final class SpindleStress {
             Dimension.FORCE,
             pi().pow(3).times(modulus).times(root.pow(4)).over(length.pow(2).times(256)),
             EULER);
-    Reference pressed =
-        p.step(
-            "C",
-            "pressing",
-            Dimension.FORCE,
-            max(axial.negated(), constant(0, Dimension.FORCE)),
-            ROOT);
-    Reference pulled =
-        p.step("T", "pull", Dimension.FORCE, max(axial, constant(0, Dimension.FORCE)), ROOT);
+    Reference pressed = GroundSteps.pressing(p, axial);
+    Reference pulled = GroundSteps.pull(p, axial);
     Reference moment =
         p.step(
             "M",
             "moment with that of the eccentricity",
             Dimension.MOMENT,
             sqrt(first.pow(2).plus(second.pow(2))).plus(pressed.plus(pulled).times(eccentricity)),
-            Source.derived("Equilibrium (docs/theory/joints.md)"));
+            GroundSteps.STATICS);
     Reference grown =
         p.step(
             "k",

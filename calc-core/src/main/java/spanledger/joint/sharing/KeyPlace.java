@@ -39,8 +39,11 @@ public record KeyPlace(
     }
   }
 
-  /** Distance of a bearing point from the middle of the key, along the slot, mm. */
-  double bearingArm() {
+  /**
+   * Distance of a bearing point from the middle of the key, along the slot, mm: two points there
+   * turn with the stiffness of an even bearing, k L²/12.
+   */
+  public double bearingArm() {
     return length / Math.sqrt(12);
   }
 }

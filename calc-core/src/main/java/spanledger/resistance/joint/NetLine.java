@@ -59,7 +59,12 @@ public record NetLine(
 
     /** What the leg adds to the width of the plate, mm: step b_1 and so on of the procedure. */
     public double added() {
-      return Math.min(along * along / (4 * across), SHEARED * along);
+      double[] inputs = new double[1 + 2 * LEGS];
+      for (int leg = 0; leg < LEGS; leg++) {
+        inputs[1 + 2 * leg] = leg == 0 ? along : 0;
+        inputs[2 + 2 * leg] = leg == 0 ? across : 1;
+      }
+      return SLANTS_COMPILED.run(inputs)[SLANTS_COMPILED.slot("b_1")];
     }
   }
 
