@@ -57,7 +57,7 @@ public final class StandingHeight {
    */
   public boolean isJudged(Member member) {
     return isFloorAbove(member)
-        || !withFloors && member.role() == MemberRole.LEG && of(member) > LEAST;
+        || (!withFloors && member.role() == MemberRole.LEG && of(member) > LEAST);
   }
 
   private boolean isFloorAbove(Member member) {
