@@ -126,7 +126,11 @@ final class BasePlateCalculation implements FootCalculation.Face {
             .given("d", spindle.rootDiameter(), name + ", root diameter", source)
             .given("L", spindle.extension(), name + ", extension", source)
             .given("e", spindle.eccentricity(), name + ", eccentricity", source)
-            .given("E", spindle.metal().youngsModulus(), name + ", modulus", source)
+            .given(
+                "E",
+                spindle.metal().youngsModulus(),
+                name + ", modulus",
+                spindle.metal().modulusSource())
             .from(PlateCheck.strengths(code, spindle.metal(), source), "f_od", "f_od")
             .run();
     return new JointCheck(

@@ -11,6 +11,7 @@ import spanledger.joint.FaceWall;
 import spanledger.joint.JointFace;
 import spanledger.joint.Ply;
 import spanledger.joint.SlotLips;
+import spanledger.joint.Steel;
 import spanledger.joint.stiffness.BedPiece;
 import spanledger.joint.stiffness.BoltStretch;
 import spanledger.joint.stiffness.KeyTooth;
@@ -41,11 +42,6 @@ final class FaceStiffness {
   private static final CompiledProcedure WALL = WallBending.PROCEDURE.compile();
   private static final CompiledProcedure KEY = KeyTooth.PROCEDURE.compile();
   private static final CompiledProcedure BED = BedPiece.PROCEDURE.compile();
-
-  private static final double STEEL = 210_000;
-  private static final double STAINLESS = 200_000;
-  private static final Source STEEL_SOURCE =
-      Source.fromMemory("EN 1993-1-1:2005", "3.2.6; EN 1993-1-4, 2.1.3, for austenitic steel");
 
   /** A step of a run that is a stiffness. */
   record Spring(Working run, String symbol) {
@@ -127,7 +123,11 @@ final class FaceStiffness {
     boolean stainless = bolts.grade().stainless();
     return new Spring(
         Working.of(STRETCH, where + ", a bolt")
-            .given("E", stainless ? STAINLESS : STEEL, "bolts, modulus", STEEL_SOURCE)
+            .given(
+                "E",
+                stainless ? Steel.AUSTENITIC : Steel.YOUNGS_MODULUS,
+                "bolts, modulus",
+                Steel.SOURCE)
             .given(
                 "A_s",
                 bolts.size().stressArea(),

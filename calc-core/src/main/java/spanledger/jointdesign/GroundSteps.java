@@ -36,8 +36,7 @@ final class GroundSteps {
    * @param axial off the ground positive
    */
   static Reference pull(Procedure.Builder p, Reference axial) {
-    return p.step(
-        "T", "pull", Dimension.FORCE, max(axial, constant(0, Dimension.FORCE)), STATICS);
+    return p.step("T", "pull", Dimension.FORCE, max(axial, constant(0, Dimension.FORCE)), STATICS);
   }
 
   /** Step H: shear on the ground, N, of two shears square to each other. */

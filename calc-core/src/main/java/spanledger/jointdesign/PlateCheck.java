@@ -44,7 +44,11 @@ final class PlateCheck {
     this.lines = PlateLine.of(plate, bending);
   }
 
-  /** Design strengths of a part of a foot. */
+  /**
+   * Design strengths of a part of a foot.
+   *
+   * @param source of strengths that are of the foot itself
+   */
   static Working strengths(JointCode code, FootMetal metal, Source source) {
     return code.strengths(
         new Metal(
@@ -53,7 +57,7 @@ final class PlateCheck {
             metal.ultimateStrength(),
             metal.youngsModulus(),
             OptionalDouble.empty(),
-            source));
+            metal.strengthSource().orElse(source)));
   }
 
   /** What of the plate presses. */

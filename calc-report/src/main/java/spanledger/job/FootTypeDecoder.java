@@ -27,9 +27,6 @@ import spanledger.quantity.Dimension;
 /** Decodes the kinds of feet. */
 final class FootTypeDecoder {
 
-  /** Young's modulus of steel, MPa: EN 1993-1-1:2005, 3.2.6. */
-  private static final double STEEL = 210_000;
-
   private final Reading reading;
   private final Values values;
   private final JointParts parts;
@@ -187,19 +184,9 @@ final class FootTypeDecoder {
       return Optional.empty();
     }
     if (steel.isPresent()) {
-      return values
-          .positive(steel.get(), Dimension.STRESS)
-          .map(yield -> new FootMetal("steel of the foot", yield, yield, STEEL));
+      return values.positive(steel.get(), Dimension.STRESS).map(FootMetal::steel);
     }
-    return parts
-        .alloy(material.get(), thickness)
-        .map(
-            alloy ->
-                new FootMetal(
-                    alloy.designation(),
-                    alloy.proofStrength(),
-                    alloy.ultimateStrength(),
-                    alloy.youngsModulus()));
+    return parts.alloy(material.get(), thickness).map(FootMetal::of);
   }
 
   /** A foot with declared capacities; empty if it has faults. */

@@ -51,12 +51,10 @@ public final class CharacteristicValue {
           "0.95 quantile of Student's distribution with n - 1 degrees (scatter of the specimens) or"
               + " of the normal one (scatter known)");
 
-  /**
-   * Moments of three specimens, scatter unknown; public so that docs/sources.md lists its figures.
-   */
+  /** Moments of three specimens, scatter unknown; a constant, so that docs/sources.md lists it. */
   public static final Procedure THREE_MOMENTS = of(3, Dimension.MOMENT, Scatter.LOG_NORMAL, false);
 
-  /** Plays of three specimens, scatter unknown; public for the same reason. */
+  /** Plays of three specimens, scatter unknown; a constant for the same reason. */
   public static final Procedure THREE_PLAYS = of(3, Dimension.NONE, Scatter.NORMAL, false);
 
   private static final double FRACTILE = 0.95;
