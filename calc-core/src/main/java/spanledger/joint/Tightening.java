@@ -33,10 +33,19 @@ public sealed interface Tightening {
    * @param scatter of the tool, as a part of the torque either way
    * @param lowerFriction in the thread and under the head, least
    * @param upperFriction greatest
+   * @param loss part of the preload that is lost after tightening, by settling and by cold
    */
   record Torque(
-      double torque, double scatter, double lowerFriction, double upperFriction, Source source)
+      double torque,
+      double scatter,
+      double lowerFriction,
+      double upperFriction,
+      double loss,
+      Source source)
       implements Tightening {
+
+    /** The greatest loss that a job can declare. */
+    public static final double MOST_LOSS = 0.99;
 
     /**
      * @throws IllegalArgumentException if the numbers cannot be
@@ -45,11 +54,18 @@ public sealed interface Tightening {
       if (!(torque > 0)
           || !(scatter >= 0 && scatter < 1)
           || !(lowerFriction > 0)
-          || !(upperFriction >= lowerFriction)) {
+          || !(upperFriction >= lowerFriction)
+          || !(loss >= 0 && loss <= MOST_LOSS)) {
         throw new IllegalArgumentException(
-            "A torque needs a size above zero, a scatter from 0 to below 1, and friction bounds"
-                + " above zero, the lower one first.");
+            "A torque needs a size above zero, a scatter and a loss from 0 to below 1, and friction"
+                + " bounds above zero, the lower one first.");
       }
+    }
+
+    /** A torque after which nothing is declared lost. */
+    public Torque(
+        double torque, double scatter, double lowerFriction, double upperFriction, Source source) {
+      this(torque, scatter, lowerFriction, upperFriction, 0, source);
     }
   }
 }

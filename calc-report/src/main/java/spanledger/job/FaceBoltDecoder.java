@@ -100,7 +100,16 @@ final class FaceBoltDecoder {
     Optional<Located> high = fields.require("upperFriction");
     Optional<Double> lower = low.flatMap(v -> values.positive(v, Dimension.NONE));
     Optional<Double> upper = high.flatMap(v -> values.positive(v, Dimension.NONE));
+    Optional<Located> lossGiven = fields.find("loss");
+    Optional<Double> loss =
+        lossGiven.map(v -> values.quantity(v, Dimension.NONE)).orElse(Optional.of(0.0));
     Optional<LocatedText> source = fields.requireText("source");
+    if (loss.isPresent() && !(loss.get() >= 0 && loss.get() <= Tightening.Torque.MOST_LOSS)) {
+      Located where = lossGiven.orElseThrow();
+      reading.error(
+          where, where.words(), "a part of the preload from 0 to 0.99", "correct the number");
+      return Optional.empty();
+    }
     if (scatter.isPresent() && !(scatter.get() >= 0 && scatter.get() < 1)) {
       Located where = scatterGiven.orElseThrow();
       reading.error(
@@ -111,6 +120,7 @@ final class FaceBoltDecoder {
         || scatter.isEmpty()
         || lower.isEmpty()
         || upper.isEmpty()
+        || loss.isEmpty()
         || source.isEmpty()
         || wrongWay(low, lower, upper)) {
       return Optional.empty();
@@ -121,6 +131,7 @@ final class FaceBoltDecoder {
             scatter.get(),
             lower.get(),
             upper.get(),
+            loss.get(),
             Source.declared(source.get().text())));
   }
 

@@ -36,9 +36,10 @@ public final class Preload {
 
   private Preload() {}
 
-  /** Preload of a hexagon bolt or nut, with nothing declared lost. */
+  /** Preload of a hexagon bolt or nut, less what the job declares lost. */
   public static JointCheck of(Bolt bolt, Tightening.Torque torque) {
-    return of(bolt, torque, new Figured(0, "nothing declared lost", torque.source()));
+    String words = torque.loss() > 0 ? "loss of preload" : "nothing declared lost";
+    return of(bolt, torque, new Figured(torque.loss(), words, torque.source()));
   }
 
   /**

@@ -117,6 +117,41 @@ class JointJobTest {
   }
 
   /**
+   * 30 Nm on M10 of grade 8.8, without scatter: F_p = T/(P/2π + d_2 μ/√3 + D_km μ/2), of which a
+   * job may declare a part lost; the stress while tightening is that before anything is lost.
+   */
+  @Test
+  void whatIsDeclaredLostOfThePreloadHoldsNoFace() {
+    JointFinding whole = slipInUse("");
+    JointFinding less = slipInUse("\"loss\": \"0.25\", ");
+
+    double shear = whole.check().working().value("V");
+    double kept = 0.75 * whole.check().working().value("F_p");
+    double pull = whole.check().working().value("F_t");
+    double expected = 1.1 * shear / (0.5 * (kept - 0.8 * pull));
+    assertThat(less.governing().value()).isCloseTo(expected, within(CLOSE * expected));
+    assertThat(less.governing().value()).isGreaterThan(whole.governing().value() / 0.75);
+  }
+
+  private JointFinding slipInUse(String loss) {
+    String held =
+        sidePlate()
+            .replace(
+                "\"head\": \"hexagon\",",
+                "\"head\": \"hexagon\", \"tightening\": {\"torque\": \"30 N*m\", \"scatter\": \"0\","
+                    + " \"lowerFriction\": \"0.14\", \"upperFriction\": \"0.14\", "
+                    + loss
+                    + "\"source\": \"instruction 5\"},")
+            .replace(
+                "\"plies\"",
+                "\"friction\": {\"coefficient\": \"0.5\", \"source\": \"test report 6\"}, \"plies\"");
+    return assess(held, "start", "").joints().orElseThrow().findings().stream()
+        .filter(finding -> finding.use().words().equals("slip of faces in use"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
    * An end plate with bolts above and below: the couple of moment M is T z with z between the
    * pulled bolts and the pressed edge. So T lies between M over the whole height from the upper
    * bolts to the lower edge, and M over the height from the upper to the lower bolts.
