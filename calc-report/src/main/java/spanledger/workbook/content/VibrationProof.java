@@ -5,8 +5,6 @@ import java.util.List;
 import spanledger.frame.Frame;
 import spanledger.frame.Freedom;
 import spanledger.frame.Node;
-import spanledger.frame.Restraint;
-import spanledger.frame.Support;
 import spanledger.procedure.CompiledProcedure;
 import spanledger.provenance.Source;
 import spanledger.quantity.Dimension;
@@ -121,7 +119,10 @@ final class VibrationProof {
         "What the pieces, moved by a mode, take from the nodes, and what sets them in motion.");
     forces = new VibrationForces(ofForces, group, ground.sums(), pieces, masses, movements, lambda);
     balance = writeBalance(workbook);
-    figures = writeFigures(writeSprings(ofForces), lambda);
+    figures =
+        writeFigures(
+            SupportSprings.work(ofForces, sheet.name(), group, frame, movements, ground.nodes()),
+            lambda);
     writeQuotients();
   }
 
@@ -195,54 +196,6 @@ final class VibrationProof {
       }
     }
     return greatest;
-  }
-
-  /** Work of support springs on each mode; empty for a mode if there are none. */
-  private List<Sums> writeSprings(LedgerSheet of) {
-    List<List<LedgerCell>> rows = new ArrayList<>();
-    List<Support> supports = pieces.frame().supports();
-    for (Solved mode : group.solved()) {
-      for (Support support : supports) {
-        rows.add(
-            List.of(
-                LedgerCell.text(mode.name()),
-                LedgerCell.text(support.node().name()),
-                springWork(of, mode, support, supports.indexOf(support)).cell()));
-      }
-    }
-    DataCells cells =
-        of.add(
-            new DataTable(
-                "Work of springs at supports",
-                List.of(
-                    Column.text(group.what(), group.width()),
-                    Column.text("node", 34),
-                    Column.number("U", "stiffness times squared movement", Dimension.MOMENT)),
-                rows));
-    List<Sums> sums = new ArrayList<>();
-    for (Solved mode : group.solved()) {
-      int first = mode.index() * supports.size();
-      int last = first + supports.size() - 1;
-      double total = 0;
-      for (int row = first; row <= last; row++) {
-        total += cells.number(row, "U").value();
-      }
-      sums.add(
-          new Sums(sheet.name())
-              .plusSum(cells.address(first, "U").to(cells.address(last, "U")), total));
-    }
-    return sums;
-  }
-
-  private Sums springWork(LedgerSheet of, Solved mode, Support support, int index) {
-    Sums sum = new Sums(of.name());
-    for (Freedom freedom : Freedom.values()) {
-      if (SupportRule.LINEAR.inEffect(mode, support, freedom) instanceof Restraint.Spring) {
-        NumberAt movement = movements.number(mode, support.node(), freedom);
-        sum.plusProduct(ground.nodes().spring(index, freedom), movement, movement);
-      }
-    }
-    return sum;
   }
 
   private ProcedureCells writeFigures(List<Sums> springs, List<NumberAt> lambda) {
