@@ -90,7 +90,7 @@ final class FaceWallDecoder {
 
   private boolean holds(Located given, FaceWall wall, FaceBolts group) {
     for (FacePlace place : group.places()) {
-      if (!(wall.toWeb(place.a(), place.b()) > 0)) {
+      if (!(wall.toWeb(place.a(), place.b()) > group.size().diameter() / 2)) {
         reading.error(
             given,
             "a wall that does not lie behind every bolt",

@@ -85,7 +85,8 @@ final class JointFaceDecoder {
         || wallGiven.isPresent() != wall.isPresent()
         || frictionGiven.isPresent() != friction.isPresent()
         || packing.isEmpty()
-        || !headFits(fields, group.get(), lipsGiven, held)) {
+        || !headFits(fields, group.get(), lipsGiven, held)
+        || !keysAreOn(found.get(0), keys, keysGiven)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -101,6 +102,27 @@ final class JointFaceDecoder {
             wall,
             friction,
             packing.get()));
+  }
+
+  /** Keys are teeth of the first ply, so that no arm of a key is a slip of the pen. */
+  private boolean keysAreOn(Ply leg, Optional<FaceKeys> keys, Optional<Located> given) {
+    boolean off =
+        keys.stream()
+            .flatMap(own -> own.places().stream())
+            .anyMatch(
+                at ->
+                    at.a() < leg.from().a()
+                        || at.a() > leg.to().a()
+                        || at.b() < leg.from().b()
+                        || at.b() > leg.to().b());
+    if (off) {
+      reading.error(
+          given.orElseThrow(),
+          "a key beside ply \"" + leg.name() + "\", of which it is a part",
+          "the middle of every key within the rectangle of the first ply",
+          "correct the \"places\" of the keys, or \"from\" and \"to\" of the ply");
+    }
+    return !off;
   }
 
   /** Heads in a slot need lips that they can bear on, and lips need heads in a slot. */
