@@ -19,6 +19,7 @@ record FreeJoints(List<Joint> joints) {
   /** Joints that turn less than this share of the one that turns most only follow. */
   private static final double ALONG = 0.1;
 
+  /** Joints told by name; of others only how many there are. */
   private static final int MOST = 4;
 
   /**
