@@ -11,7 +11,8 @@ import spanledger.resistance.joint.Metal;
 
 /**
  * The block that the bolts of a face tear out of a ply towards the nearer end: along both outer
- * lines of holes and across the last row, or for one line along it and out to the nearer edge.
+ * lines of holes and across the last row, between the lines or from them out to both edges,
+ * whichever is less; for one line along it and out to the nearer edge.
  */
 final class PlyBlock {
 
@@ -39,12 +40,14 @@ final class PlyBlock {
     double shearLength = along.last() - along.first() + end;
     double shearHoles = (along.size() - 0.5) * ply.hole();
     boolean oneLine = across.size() == 1;
-    double edge =
-        alongFirst
-            ? Math.min(across.first() - ply.from().b(), ply.to().b() - across.last())
-            : Math.min(across.first() - ply.from().a(), ply.to().a() - across.last());
-    double width = oneLine ? edge : across.last() - across.first();
+    double before = across.first() - (alongFirst ? ply.from().b() : ply.from().a());
+    double beyond = (alongFirst ? ply.to().b() : ply.to().a()) - across.last();
+    double width = oneLine ? Math.min(before, beyond) : across.last() - across.first();
     double widthHoles = (oneLine ? 0.5 : across.size() - 1) * ply.hole();
+    if (!oneLine && before + beyond - ply.hole() < width - widthHoles) {
+      width = before + beyond;
+      widthHoles = ply.hole();
+    }
     int sides = oneLine ? 1 : 2;
     double t = ply.thickness();
     return Optional.of(

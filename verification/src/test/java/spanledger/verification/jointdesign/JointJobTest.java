@@ -277,6 +277,23 @@ class JointJobTest {
     assertThat(net.check().working().value("N")).isCloseTo(SHEAR, within(CLOSE * SHEAR));
   }
 
+  /**
+   * A plate of 64 mm across the shear tears at both edges, 2 (12 - 11/2) mm, rather than between
+   * the lines of its bolts, 40 - 11 mm (EN 1993-1-8, Figure 3.8, from memory, confirm against the
+   * standard). Along the shear both lines are 30 + 40 mm long, less one and a half holes.
+   */
+  @Test
+  void aBlockIsTornOutToTheEdgesWhereTheseAreNear() {
+    String narrow = sidePlate().replace("\"-50 mm\", \"-50 mm\"", "\"-32 mm\", \"-50 mm\"");
+    narrow = narrow.replace("\"50 mm\", \"50 mm\"", "\"32 mm\", \"50 mm\"");
+    JointFinding wide = finding(assess(sidePlate(), "start", ""), "block torn out");
+    JointFinding block = finding(assess(narrow, "start", ""), "block torn out");
+
+    assertThat(wide.check().working().value("A_nt")).isEqualTo((40 - 11) * 8.0);
+    assertThat(block.check().working().value("A_nt")).isEqualTo(2 * (12 - 5.5) * 8);
+    assertThat(block.check().working().value("A_nv")).isEqualTo(2 * (70 - 1.5 * 11) * 8);
+  }
+
   /** Bolts of A4 on aluminium in a wet room: one row of the data, PD 6484. */
   @Test
   void adviceOnMetalsIsForTheSurroundingsOfTheJob() {
