@@ -204,7 +204,7 @@ for hinges in (1, 2):
          ("S_Rd", (360 * hinges, "N")), ("η_w", 300 / 360 / hinges))
 
 # --- block tearing, punching, net section
-PLATES = ("A course on steel structures, example of a lap splice with staggered holes (example T01, read): width 210 mm, "
+PLATES = ("N. M. Holtz, Steel I (nholtz.github.io/steel1-book), example T01, net areas of a lap splice with staggered holes (read): width 210 mm, "
           "holes 24 mm; legs and widths as printed there")
 ZERO = {f"{k}_{i}": (v, "mm") for i in (1, 2, 3, 4) for k, v in (("s", 0), ("p", 1))}
 
