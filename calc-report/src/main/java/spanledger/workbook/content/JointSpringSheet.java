@@ -42,8 +42,6 @@ final class JointSpringSheet {
   private static final List<String> IN = List.of("V_y", "V_z", "T");
   private static final List<String> BY_MOVES = List.of("H_y", "H_z", "H_x");
   private static final String[] HOLDS = {"along", "torsion", "bending about y", "bending about z"};
-  private static final String SMALL = "0.000000000000001";
-  private static final double LEAST = 1e-15;
   private static final String ROUNDING = "0.00000001";
 
   /** Lever by which moments and forces are of one size, mm. */
@@ -199,6 +197,8 @@ final class JointSpringSheet {
 
   /** Brackets side by side carry all of the unit, and move the member end alike. */
   private void addBrackets(UnitCase one, List<List<LedgerCell>> rows) {
+    String size = movement(one.brackets().get(0));
+    double greatest = greatest(one.brackets().get(0));
     for (int i = 1; i < one.brackets().size(); i++) {
       for (JointAxis axis : JointAxis.values()) {
         for (boolean turn : new boolean[] {false, true}) {
@@ -206,7 +206,6 @@ final class JointSpringSheet {
           Feed.Result first = movement(one.brackets().get(0), axis, turn);
           NumberAt moved = tables.number(own.from(), own.symbol());
           NumberAt wanted = tables.number(first.from(), first.symbol());
-          double size = Math.max(Math.abs(wanted.value()), LEAST);
           rows.add(
               row(
                   one.name() + ", " + one.brackets().get(i).name(),
@@ -214,11 +213,41 @@ final class JointSpringSheet {
                   LedgerCell.linked(moved),
                   moved.value(),
                   wanted,
-                  "MAX(ABS({wanted})," + SMALL + ")",
-                  size));
+                  turn ? size + "/100" : size,
+                  turn ? greatest / LEVER : greatest));
         }
       }
     }
+  }
+
+  /**
+   * The greatest movement of the member end, turns by a lever of 100 mm, as a live formula: what
+   * ought to be still moves by the rounding of what moves.
+   */
+  private String movement(BracketRun bracket) {
+    List<String> parts = new ArrayList<>();
+    for (JointAxis axis : JointAxis.values()) {
+      for (boolean turn : new boolean[] {false, true}) {
+        Feed.Result moved = movement(bracket, axis, turn);
+        parts.add(
+            (turn ? "100*ABS(" : "ABS(")
+                + tables.number(moved.from(), moved.symbol()).from(sheet.name())
+                + ")");
+      }
+    }
+    return "MAX(" + String.join(",", parts) + ")";
+  }
+
+  private double greatest(BracketRun bracket) {
+    double greatest = 0;
+    for (JointAxis axis : JointAxis.values()) {
+      for (boolean turn : new boolean[] {false, true}) {
+        Feed.Result moved = movement(bracket, axis, turn);
+        double size = Math.abs(tables.number(moved.from(), moved.symbol()).value());
+        greatest = Math.max(greatest, turn ? LEVER * size : size);
+      }
+    }
+    return greatest;
   }
 
   private static Feed.Result movement(BracketRun bracket, JointAxis axis, boolean turn) {
