@@ -1,5 +1,8 @@
 package spanledger.jointdesign;
 
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Set;
 import spanledger.resistance.joint.JointCheck;
 import spanledger.resistance.joint.JointUse;
 import spanledger.resistance.member.Feed;
@@ -22,7 +25,12 @@ record CheckPlace(
     FaceRun at = run.faces().get(face);
     JointCheck found = at.checks().get(check);
     return new CheckPlace(
-        face, at.name(), check, found.working().label(), use, hangsOnLoads(found.working()));
+        face,
+        at.name(),
+        check,
+        found.working().label(),
+        use,
+        hangsOnLoads(found.working(), Collections.newSetFromMap(new IdentityHashMap<>())));
   }
 
   /** What uses have in common of which the worst is kept. */
@@ -30,11 +38,17 @@ record CheckPlace(
     return faceName + "|" + use.words() + "|" + use.clause();
   }
 
-  private static boolean hangsOnLoads(Working working) {
+  /**
+   * @param seen workings that were looked at already; several steps may share one
+   */
+  private static boolean hangsOnLoads(Working working, Set<Working> seen) {
+    if (!seen.add(working)) {
+      return false;
+    }
     for (Feed feed : working.feeds()) {
       boolean loaded =
           feed instanceof Feed.Result result
-              ? hangsOnLoads(result.from())
+              ? hangsOnLoads(result.from(), seen)
               : feed instanceof Feed.Given given && JointFeeds.isOfLoads(given);
       if (loaded) {
         return true;

@@ -2,6 +2,7 @@ package spanledger.joint.stiffness;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
@@ -52,15 +53,7 @@ public record JointStiffness(
    */
   public static JointStiffness of(JointGeometry joint, double modification) {
     JointGeometry closed = joint.bearing();
-    return new JointStiffness(
-        List.of(
-            axis(closed, new FaceForces(1, 0, 0, 0, 0, 0), FaceMovement::x, modification),
-            axis(closed, new FaceForces(0, 1, 0, 0, 0, 0), FaceMovement::y, modification),
-            axis(closed, new FaceForces(0, 0, 1, 0, 0, 0), FaceMovement::z, modification)),
-        List.of(
-            axis(closed, new FaceForces(0, 0, 0, 1, 0, 0), FaceMovement::aboutX, modification),
-            axis(closed, new FaceForces(0, 0, 0, 0, 1, 0), FaceMovement::aboutY, modification),
-            axis(closed, new FaceForces(0, 0, 0, 0, 0, 1), FaceMovement::aboutZ, modification)));
+    return of(forces -> JointSharing.of(closed, forces).movement(), modification);
   }
 
   /**
@@ -70,39 +63,29 @@ public record JointStiffness(
    * @param modification divides the initial stiffness for the lower bound; 1 or more
    */
   public static JointStiffness of(BracketSharing brackets, double modification) {
+    return of(brackets::moved, modification);
+  }
+
+  private static JointStiffness of(Function<FaceForces, FaceMovement> moved, double modification) {
     return new JointStiffness(
         List.of(
-            axis(brackets, new FaceForces(1, 0, 0, 0, 0, 0), FaceMovement::x, modification),
-            axis(brackets, new FaceForces(0, 1, 0, 0, 0, 0), FaceMovement::y, modification),
-            axis(brackets, new FaceForces(0, 0, 1, 0, 0, 0), FaceMovement::z, modification)),
+            axis(moved, new FaceForces(1, 0, 0, 0, 0, 0), FaceMovement::x, modification),
+            axis(moved, new FaceForces(0, 1, 0, 0, 0, 0), FaceMovement::y, modification),
+            axis(moved, new FaceForces(0, 0, 1, 0, 0, 0), FaceMovement::z, modification)),
         List.of(
-            axis(brackets, new FaceForces(0, 0, 0, 1, 0, 0), FaceMovement::aboutX, modification),
-            axis(brackets, new FaceForces(0, 0, 0, 0, 1, 0), FaceMovement::aboutY, modification),
-            axis(brackets, new FaceForces(0, 0, 0, 0, 0, 1), FaceMovement::aboutZ, modification)));
+            axis(moved, new FaceForces(0, 0, 0, 1, 0, 0), FaceMovement::aboutX, modification),
+            axis(moved, new FaceForces(0, 0, 0, 0, 1, 0), FaceMovement::aboutY, modification),
+            axis(moved, new FaceForces(0, 0, 0, 0, 0, 1), FaceMovement::aboutZ, modification)));
   }
 
   private static Optional<AxisStiffness> axis(
-      BracketSharing brackets,
+      Function<FaceForces, FaceMovement> moved,
       FaceForces unit,
       ToDoubleFunction<FaceMovement> movement,
       double modification) {
     try {
-      double forwards = movement.applyAsDouble(brackets.moved(unit));
-      double backwards = -movement.applyAsDouble(brackets.moved(unit.times(-1)));
-      return Optional.of(AxisStiffness.of(forwards, backwards, modification));
-    } catch (UnresistedFaceException unresisted) {
-      return Optional.empty();
-    }
-  }
-
-  private static Optional<AxisStiffness> axis(
-      JointGeometry joint,
-      FaceForces unit,
-      ToDoubleFunction<FaceMovement> movement,
-      double modification) {
-    try {
-      double forwards = movement.applyAsDouble(JointSharing.of(joint, unit).movement());
-      double backwards = -movement.applyAsDouble(JointSharing.of(joint, unit.times(-1)).movement());
+      double forwards = movement.applyAsDouble(moved.apply(unit));
+      double backwards = -movement.applyAsDouble(moved.apply(unit.times(-1)));
       return Optional.of(AxisStiffness.of(forwards, backwards, modification));
     } catch (UnresistedFaceException unresisted) {
       return Optional.empty();

@@ -5,9 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spanledger.frame.Member;
-import spanledger.frame.MemberEnd;
-import spanledger.frame.Restraint;
 import spanledger.frame.StiffnessBounds.Bound;
 import spanledger.job.Job;
 import spanledger.job.SpringOrigins;
@@ -41,7 +38,6 @@ final class JointSpringSheet {
   private static final List<String> BED = List.of("F_x", "M_yb", "M_zb");
   private static final List<String> IN = List.of("V_y", "V_z", "T");
   private static final List<String> BY_MOVES = List.of("H_y", "H_z", "H_x");
-  private static final String[] HOLDS = {"along", "torsion", "bending about y", "bending about z"};
   private static final String ROUNDING = "0.00000001";
 
   /** Lever by which moments and forces are of one size, mm. */
@@ -55,9 +51,6 @@ final class JointSpringSheet {
     this.tables = new WorkingTables(sheet);
   }
 
-  /** A spring of a member end that parts give. */
-  private record Use(String end, int hold, Restraint spring, Bound bound) {}
-
   /**
    * Writes the sheet; none if no member end takes its stiffness from a joint.
    *
@@ -66,10 +59,11 @@ final class JointSpringSheet {
    */
   static void write(
       LedgerWorkbook workbook, Job job, SpringCells springs, List<ProcedureCells> used) {
-    Map<BracketJoint, List<Use>> uses = new LinkedHashMap<>();
-    for (Member member : job.frame().members()) {
-      addUses(job.springs(), member.name() + ", start", member.start(), uses);
-      addUses(job.springs(), member.name() + ", end", member.end(), uses);
+    Map<BracketJoint, List<SpringUse>> uses = new LinkedHashMap<>();
+    for (SpringUse use : SpringUse.of(job)) {
+      if (use.origin() instanceof SpringOrigins.OfParts of) {
+        uses.computeIfAbsent(of.joint(), k -> new ArrayList<>()).add(use);
+      }
     }
     if (uses.isEmpty()) {
       return;
@@ -88,18 +82,7 @@ final class JointSpringSheet {
     used.addAll(all.tables.tables());
   }
 
-  private static void addUses(
-      SpringOrigins origins, String end, MemberEnd holds, Map<BracketJoint, List<Use>> uses) {
-    for (int hold = 0; hold < HOLDS.length; hold++) {
-      Restraint spring = holds.holds().get(hold);
-      if (origins.of(spring).orElse(null) instanceof SpringOrigins.OfParts of) {
-        uses.computeIfAbsent(of.joint(), j -> new ArrayList<>())
-            .add(new Use(end, hold, spring, of.bound()));
-      }
-    }
-  }
-
-  private void write(BracketJoint joint, List<Use> uses, SpringCells springs) {
+  private void write(BracketJoint joint, List<SpringUse> uses, SpringCells springs) {
     StiffnessDerivation derivation = StiffnessDerivation.of(joint);
     sheet.heading(joint.name() + ": " + joint.source().citation());
     List<Working> runs = new ArrayList<>();
@@ -117,13 +100,13 @@ final class JointSpringSheet {
     tables.write(runs);
     writeBalance(derivation.cases());
     List<List<LedgerCell>> rows = new ArrayList<>();
-    for (Use use : uses) {
+    for (SpringUse use : uses) {
       Working spring = derivation.springs().get(use.hold()).orElseThrow();
       NumberAt cell = tables.number(spring, use.bound() == Bound.LOWER ? "k_low" : "k_high");
       springs.add(use.spring(), cell, Optional.empty());
       rows.add(
           List.of(
-              LedgerCell.text(use.end() + ", " + HOLDS[use.hold()]),
+              LedgerCell.text(use.words()),
               LedgerCell.text(use.bound() == Bound.LOWER ? "lower" : "upper"),
               LedgerCell.linked(cell),
               LedgerCell.text(use.hold() == 0 ? "N/mm" : "N·mm/rad")));

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spanledger.frame.Member;
-import spanledger.frame.MemberEnd;
 import spanledger.frame.Restraint;
 import spanledger.frame.StiffnessBounds.Bound;
 import spanledger.job.Job;
@@ -48,9 +46,6 @@ final class JointTestSheet {
     this.tables = tables;
   }
 
-  /** A spring of a member end that tests give. */
-  private record Use(String end, Restraint spring, Bound bound) {}
-
   /**
    * Writes the sheet; none if the job names no tests.
    *
@@ -59,10 +54,11 @@ final class JointTestSheet {
    */
   static void write(
       LedgerWorkbook workbook, Job job, SpringCells springs, List<ProcedureCells> tables) {
-    Map<JointTests, List<Use>> uses = new LinkedHashMap<>();
-    for (Member member : job.frame().members()) {
-      addUses(job.springs(), member.name() + ", start", member.start(), uses);
-      addUses(job.springs(), member.name() + ", end", member.end(), uses);
+    Map<JointTests, List<SpringUse>> uses = new LinkedHashMap<>();
+    for (SpringUse use : SpringUse.of(job)) {
+      if (use.origin() instanceof SpringOrigins.OfTests of) {
+        uses.computeIfAbsent(of.tests(), k -> new ArrayList<>()).add(use);
+      }
     }
     if (uses.isEmpty()) {
       return;
@@ -81,19 +77,7 @@ final class JointTestSheet {
     uses.forEach(all::write);
   }
 
-  private static void addUses(
-      SpringOrigins origins, String end, MemberEnd holds, Map<JointTests, List<Use>> uses) {
-    String[] words = {"along", "torsion", "bending about y", "bending about z"};
-    for (int i = 1; i < words.length; i++) {
-      Restraint spring = holds.holds().get(i);
-      if (origins.of(spring).orElse(null) instanceof SpringOrigins.OfTests of) {
-        uses.computeIfAbsent(of.tests(), t -> new ArrayList<>())
-            .add(new Use(end + ", " + words[i], spring, of.bound()));
-      }
-    }
-  }
-
-  private void write(JointTests tests, List<Use> uses) {
+  private void write(JointTests tests, List<SpringUse> uses) {
     sheet.heading(tests.joint().name() + ": " + tests.joint().source().citation());
     int chartRow = sheet.nextRow();
     sheet.skip(LineChart.ROWS + 1);
@@ -136,14 +120,15 @@ final class JointTestSheet {
     return cells;
   }
 
-  private void writeSprings(List<Use> uses, ProcedureCells ofPlay, ProcedureCells ofStiffness) {
+  private void writeSprings(
+      List<SpringUse> uses, ProcedureCells ofPlay, ProcedureCells ofStiffness) {
     List<List<LedgerCell>> rows = new ArrayList<>();
-    for (Use use : uses) {
+    for (SpringUse use : uses) {
       NumberAt stiffness = ofStiffness.number(0, JointTests.bound(use.bound(), false));
       NumberAt play = ofPlay.number(0, JointTests.bound(use.bound(), true));
       rows.add(
           List.of(
-              LedgerCell.text(use.end()),
+              LedgerCell.text(use.words()),
               LedgerCell.text(use.bound() == Bound.LOWER ? "soft, wide play" : "stiff, least play"),
               LedgerCell.linked(play),
               LedgerCell.linked(stiffness)));

@@ -43,7 +43,7 @@ def joint(bolts, forces, keys=(), contacts=(), bed=None, sharing="BY_STIFFNESS")
 
 
 # ------------------------------------------------------------------ shear and twist of bolts: published examples
-MACHINE_ELEMENTS = "V. B. Bhandari, Design of Machine Elements (input and way of working read in a published transcription)"
+MACHINE_ELEMENTS = "V. B. Bhandari, Design of Machine Elements (input and way of working read in a published copy)"
 case("machine-elements-7.3", "sharing", "Four bolts 200 by 150, 10 kN at 500 mm",
      joint(bolts((-100, 75), (100, 75), (100, -75), (-100, -75)), (0, 0, -10000, -10000 * 500, 0, 0)),
      [exact("shear B", math.hypot(8000 + 2500, 6000)), exact("shear C", math.hypot(10500, 6000)),
